@@ -21,6 +21,8 @@ import dev.ringout.source.Problem;
 import dev.ringout.standards.Tables;
 import dev.ringout.store.Entry;
 import dev.ringout.store.EntryKind;
+import dev.ringout.store.Head;
+import dev.ringout.store.Lease;
 import dev.ringout.store.Photo;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
@@ -29,6 +31,7 @@ import dev.ringout.units.Text;
 import dev.ringout.work.WorkPapers;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -39,6 +42,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A bench: one station with its meters, and the one test that is led at it. Several pages may look
@@ -46,6 +50,10 @@ import java.util.regex.Pattern;
  */
 public final class Bench implements AutoCloseable {
   private static final long OTHERS_MILLIS = 700;
+
+  /** So a sign of life comes about every ten seconds: three in the time of a lease. */
+  private static final int LOOKS_BETWEEN_SIGNS = 14;
+
   private static final long LEADS_MILLIS = 20_000;
   private static final long MOST_EXPLAIN_MILLIS = 3000;
 
@@ -79,6 +87,7 @@ public final class Bench implements AutoCloseable {
   private boolean waitsToExplain;
   private volatile long explainMillis;
   private long version;
+  private int looks;
 
   /** Who is told what happens; is called by several threads, and must not wait. */
   public interface Listener {
@@ -141,13 +150,29 @@ public final class Bench implements AutoCloseable {
     return setup.ticks().now();
   }
 
-  /** What is asked to begin or go on with. */
+  /**
+   * What is asked to begin or go on with.
+   *
+   * @param word why the test is taken over from a bench of which nothing is heard any more; blank
+   *     where there is none
+   */
   public record Start(
       String tester,
       Map<String, String> conditions,
       Set<String> opened,
       Set<String> touched,
-      String why) {
+      String why,
+      String word) {
+    /** Of a test that nobody else left in the middle. */
+    public Start(
+        String tester,
+        Map<String, String> conditions,
+        Set<String> opened,
+        Set<String> touched,
+        String why) {
+      this(tester, conditions, opened, touched, why, "");
+    }
+
     /** What is given can't be changed afterwards. */
     public Start {
       conditions = Map.copyOf(conditions);
@@ -210,7 +235,11 @@ public final class Bench implements AutoCloseable {
         return begin(all.list(), known.serial(), start);
       }
       take(start);
-      return join(all.list(), underWay.get());
+      List<Lease> silent =
+          all.leads().stream()
+              .filter(lease -> lease.isSilent() && !lease.station().equals(setup.station()))
+              .toList();
+      return join(all.list(), underWay.get(), silent, takenOver(silent, start.word()));
     } catch (StoreTrouble e) {
       throw Refused.by(e);
     }
@@ -356,7 +385,36 @@ public final class Bench implements AutoCloseable {
         told.place());
   }
 
-  private BenchState join(ListAtHand list, Led underWay) throws Refused, StoreTrouble {
+  /**
+   * The word with which a test is taken over, for the unit's history.
+   *
+   * @throws Refused where there is none: somebody may still hold probes there
+   */
+  private List<Entry.Draft> takenOver(List<Lease> silent, String word) throws Refused {
+    if (silent.isEmpty()) {
+      return List.of();
+    }
+    String from =
+        silent.stream()
+            .map(lease -> lease.station() + " (" + lease.who() + ")")
+            .collect(Collectors.joining(", "));
+    if (word.isBlank()) {
+      throw new Refused(
+          Reason.NOT_ALLOWED,
+          "Nothing is heard any more of "
+              + from
+              + ", where this test was led. Look there first; then say why you take it over.");
+    }
+    return List.of(
+        new Entry.Draft(
+            EntryKind.NOTE,
+            LedSession.at(now()),
+            tester,
+            setup.station() + " took the test over from " + from + ": " + word.strip()));
+  }
+
+  private BenchState join(ListAtHand list, Led underWay, List<Lease> over, List<Entry.Draft> word)
+      throws Refused, StoreTrouble {
     String meter = meters.name();
     Map<String, String> job =
         job(list.harness(), underWay.unit().serial(), underWay.session().started());
@@ -364,13 +422,18 @@ public final class Bench implements AutoCloseable {
     requireReadable(new LedSheets("/1", job, reworks), list.harness());
     int[] part = new int[1];
     LedSheets[] sheets = new LedSheets[1];
+    Led here =
+        underWay.lease().isPresent() ? underWay : tests.lead(underWay, setup.station(), tester);
     Led led =
         tests.join(
-            underWay,
+            here,
+            over,
             parts -> {
               part[0] = parts + 1;
               sheets[0] = new LedSheets("/" + part[0], job, reworks);
-              return sheets[0].opening(LedSession.at(now()), tester);
+              List<Entry.Draft> drafts = new ArrayList<>(word);
+              drafts.addAll(sheets[0].opening(LedSession.at(now()), tester));
+              return drafts;
             });
     return led(list, led, sheets[0], "/" + part[0], meter);
   }
@@ -387,6 +450,7 @@ public final class Bench implements AutoCloseable {
     Optional<LedSession> before =
         session.filter(one -> one.led().session().id().equals(led.session().id()));
     if (before.isEmpty()) {
+      giveBack();
       explainer = Optional.of(Checker.of(list.harness(), Tables.published()));
     }
     // What hangs on the list alone is worked out once for all parts of a test.
@@ -410,6 +474,17 @@ public final class Bench implements AutoCloseable {
     others = List.of();
     explain(true);
     return changed();
+  }
+
+  /** Another may go on with the test at once; where that can't be told, after its time. */
+  private void giveBack() {
+    try {
+      if (session.isPresent()) {
+        tests.giveBack(session.get().led());
+      }
+    } catch (StoreTrouble e) {
+      // It runs out by itself.
+    }
   }
 
   /** What stands on the sheet Job of a part. */
@@ -578,7 +653,8 @@ public final class Bench implements AutoCloseable {
         led().keep(List.of(draft));
       } else {
         Led led = all.underWay().isPresent() ? all.underWay().get() : begunToWire(all, who);
-        tests.append(led, List.of(draft));
+        // Who ticks an end leads nothing.
+        tests.giveBack(tests.append(led, List.of(draft)));
       }
       return changed();
     } catch (StoreTrouble e) {
@@ -650,7 +726,7 @@ public final class Bench implements AutoCloseable {
   private BenchState anotherPart() throws Refused {
     LedSession led = led();
     try {
-      return join(led.list(), led.led());
+      return join(led.list(), led.led(), List.of(), List.of());
     } catch (StoreTrouble e) {
       throw Refused.by(e);
     }
@@ -659,6 +735,7 @@ public final class Bench implements AutoCloseable {
   /** Leaves the unit as it is, to be gone on with. */
   public synchronized BenchState leave() {
     meters.gaveUpLeads();
+    giveBack();
     try {
       tests.settle();
     } catch (StoreTrouble e) {
@@ -753,19 +830,73 @@ public final class Bench implements AutoCloseable {
 
   /** Looks at once what became of the unit on the bench from elsewhere. */
   public void lookForOthers() {
+    Optional<LedSession> of;
+    Optional<Led> led;
+    boolean signOfLife;
+    synchronized (this) {
+      of = session;
+      led = of.map(LedSession::led);
+      looks++;
+      signOfLife = looks % LOOKS_BETWEEN_SIGNS == 0;
+    }
+    if (led.isEmpty()) {
+      return;
+    }
     try {
+      // A store that does not answer keeps nobody else from the bench.
+      Seen seen = look(led.get(), signOfLife);
       synchronized (this) {
-        if (session.isEmpty()) {
-          return;
+        if (session.equals(of)) {
+          seen(of.get(), seen);
         }
-        if (session.get().lookForOthers()) {
-          others = OthersOnUnit.of(session.get(), setup.station());
-          explain(false);
+      }
+    } catch (StoreTrouble e) {
+      synchronized (this) {
+        if (session.equals(of) && of.get().halt(e)) {
+          listener.tone(Tone.UNSURE);
           changed();
         }
       }
-    } catch (Refused | StoreTrouble e) {
+    } catch (Refused e) {
       // What can't be read now is read at the next look; what can't be written is told there.
+    }
+  }
+
+  /**
+   * What the store says of a test.
+   *
+   * @param end where it ends now
+   */
+  private record Seen(Head end, List<Lease> leads) {}
+
+  private Seen look(Led led, boolean signOfLife) throws StoreTrouble {
+    List<Lease> leads = tests.leases(led);
+    boolean isLedHere =
+        leads.stream()
+            .anyMatch(
+                one ->
+                    led.lease()
+                        .filter(
+                            lease ->
+                                lease.station().equals(one.station())
+                                    && lease.fence() == one.fence())
+                        .isPresent());
+    if (signOfLife || !isLedHere) {
+      tests.goOn(led);
+    }
+    return new Seen(tests.end(led).orElseThrow(StoreTrouble::torn), leads);
+  }
+
+  private void seen(LedSession of, Seen seen) throws Refused, StoreTrouble {
+    boolean went = of.answered();
+    boolean grew = of.lookForOthers(seen.end());
+    List<BenchState.Other> now = OthersOnUnit.of(of, setup.station(), seen.leads());
+    if (grew) {
+      explain(false);
+    }
+    if (grew || went || !now.equals(others)) {
+      others = now;
+      changed();
     }
   }
 
@@ -836,6 +967,7 @@ public final class Bench implements AutoCloseable {
   public void close() {
     synchronized (this) {
       meters.close();
+      giveBack();
     }
     behind.close();
     setup.store().close();

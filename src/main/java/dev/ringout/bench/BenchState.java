@@ -77,11 +77,13 @@ public record BenchState(
   /**
    * A test that is led here.
    *
+   * @param trouble why nothing can be kept now; empty where it can
    * @param conditions names and values of the sheet Job
    */
   public record SessionState(
       String id,
       int number,
+      String trouble,
       UnitState unit,
       Progress progress,
       Leading leading,
@@ -228,6 +230,14 @@ public record BenchState(
     }
   }
 
+  /** Whether somebody is still at it. */
+  public enum Leads {
+    HERE,
+    /** Nothing was heard of the bench for longer than it may be silent. */
+    SILENT,
+    LEFT
+  }
+
   /** Somebody else on the same unit. */
-  public record Other(String station, String who, String at, String text) {}
+  public record Other(String station, String who, String at, String text, Leads leads) {}
 }

@@ -33,6 +33,7 @@ import dev.ringout.store.EntryKind;
 import dev.ringout.store.Head;
 import dev.ringout.store.Photo;
 import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.Stores;
 import dev.ringout.store.TakenBack;
 import dev.ringout.units.Numbers;
 import dev.ringout.words.NextSentences;
@@ -66,6 +67,8 @@ final class LedSession {
   /** The column of the value among those of a led sheet. */
   private static final String VALUE_COLUMN = "G";
 
+  private static final String KEPT_BEFORE = "has it already";
+
   private static final int LETTERS_OF_TEST = 8;
 
   /** Rows that were taken within a second are a second apart: that is no other clock. */
@@ -75,6 +78,7 @@ final class LedSession {
   private final LedTests.ListAtHand list;
   private final Checker checker;
   private final LedSheets sheets;
+  private final String within;
   private final ZoneId zone;
   private final Judge judge;
 
@@ -103,6 +107,15 @@ final class LedSession {
   private Optional<AskedStep> before = Optional.empty();
   private Optional<AskedStep> shownStep = Optional.empty();
   private String shownAs = "";
+
+  /** Each of them is where the test ends, if that was kept before the store fell silent. */
+  private final List<Head> sent = new ArrayList<>();
+
+  /** Why the store can't be asked now. */
+  private String silent = "";
+
+  /** Who leads here by now. */
+  private String takenOver = "";
 
   /** How the switches stand, as far as was asked here; absent until anything was. */
   private Optional<SwitchState> switches = Optional.empty();
@@ -151,6 +164,7 @@ final class LedSession {
     this.checker = checker;
     this.led = led;
     this.sheets = sheets;
+    this.within = within;
     this.zone = zone;
     this.read = led.end();
     this.taken.addAll(takenHere);
@@ -517,28 +531,93 @@ final class LedSession {
    */
   private boolean keep(LedTests.Made made) throws Refused {
     boolean[] others = new boolean[1];
+    List<Head> sentBefore = List.copyOf(sent);
+    List<Head> sending = new ArrayList<>();
     try {
       led =
           tests.append(
               led,
               end -> {
+                requireNotKept(sentBefore);
                 others[0] = !end.equals(read);
-                return made.after(end);
+                List<Entry.Draft> drafts = made.after(end);
+                sending.add(Stores.endAfter(led.session(), end, drafts));
+                return drafts;
               });
     } catch (StoreTrouble e) {
-      throw isLast()
-          ? new Refused(Reason.NOT_WRITTEN, "Not kept: the store " + e.text())
-          : new Refused(
-              Reason.MISSING,
-              "Not kept: another test of this unit was begun at another bench. Leave this one, and"
-                  + " go on with that from the unit's page.");
+      if (e.reason() == StoreTrouble.Reason.MISSING) {
+        sent.addAll(sending);
+      }
+      throw notKept(e);
     }
+    sent.clear();
+    answered();
     read = led.end();
     if (others[0]) {
       sheets.interrupted();
       reload();
     }
     return others[0];
+  }
+
+  /** What was sent before the store fell silent may be in it: then it is not sent again. */
+  private void requireNotKept(List<Head> before) throws StoreTrouble {
+    for (Head one : before) {
+      if (tests.holds(led, one)) {
+        throw StoreTrouble.of(StoreTrouble.Reason.NOT_WRITTEN, KEPT_BEFORE);
+      }
+    }
+  }
+
+  private Refused notKept(StoreTrouble e) {
+    if (e.text().equals(KEPT_BEFORE)) {
+      return new Refused(
+          Reason.MEANWHILE, "What was sent before is kept after all: look which step is asked.");
+    }
+    halt(e);
+    if (!takenOver.isEmpty()) {
+      return new Refused(Reason.NOT_WRITTEN, takenOver);
+    }
+    return e.reason() == StoreTrouble.Reason.MISSING || isLast()
+        ? new Refused(Reason.NOT_WRITTEN, "Not kept: the store " + e.text())
+        : new Refused(
+            Reason.MISSING,
+            "Not kept: another test of this unit was begun at another bench. Leave this one, and"
+                + " go on with that from the unit's page.");
+  }
+
+  /**
+   * Nothing can be kept from now on: the store does not answer, or somebody else leads here.
+   *
+   * @return whether that is new
+   */
+  boolean halt(StoreTrouble e) {
+    String before = trouble();
+    if (e.reason() == StoreTrouble.Reason.TAKEN_OVER) {
+      takenOver =
+          "Nothing is kept here any more: the store "
+              + e.text()
+              + ". What was typed last was not kept: note it. Leave the unit, and look where it is.";
+    } else {
+      silent = "Nothing can be kept now: the store " + e.text() + ". What you type stays here.";
+    }
+    return !trouble().equals(before);
+  }
+
+  /**
+   * The store answers.
+   *
+   * @return whether it did not before
+   */
+  boolean answered() {
+    boolean before = !silent.isEmpty();
+    silent = "";
+    return before;
+  }
+
+  /** Why nothing can be kept now; empty where it can. */
+  String trouble() {
+    return takenOver.isEmpty() ? silent : takenOver;
   }
 
   private boolean isLast() {
@@ -587,6 +666,9 @@ final class LedSession {
     lastTime = new LastTime(readings);
     Set<Place> back = new HashSet<>();
     for (Reading reading : readings.readings()) {
+      if (reading.place().file().equals(file() + within)) {
+        sheets.reach(reading.kind(), reading.place().row());
+      }
       if (reading.measured().isTakenBack()) {
         back.add(reading.place());
       }
@@ -595,13 +677,22 @@ final class LedSession {
     replay();
   }
 
-  /** Whether another bench went on with the test; then its readings count here from now on. */
-  boolean lookForOthers() throws Refused, StoreTrouble {
-    int end = tests.end(led).map(head -> head.seq()).orElse(0);
-    if (end <= led.end().seq()) {
+  /**
+   * Whether another bench went on with the test, or what was sent from here was kept without an
+   * answer; then its readings count here from now on.
+   *
+   * @param end where the test ends now
+   */
+  boolean lookForOthers(Head end) throws Refused, StoreTrouble {
+    if (end.seq() <= led.end().seq()) {
       return false;
     }
-    led = new Led(led.unit(), led.session(), tests.end(led).orElseThrow());
+    for (Head one : List.copyOf(sent)) {
+      if (tests.holds(led, one)) {
+        sent.clear();
+      }
+    }
+    led = led.at(end);
     reload();
     sheets.interrupted();
     read = led.end();

@@ -4,6 +4,7 @@ import dev.ringout.readings.Job;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.TimeOfReading;
+import dev.ringout.store.Lease;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.Optional;
 final class OthersOnUnit {
   private OthersOnUnit() {}
 
-  static List<BenchState.Other> of(LedSession session, String station) {
+  static List<BenchState.Other> of(LedSession session, String station, List<Lease> leads) {
     ReadingSet readings = session.readings();
     List<BenchState.Other> others = new ArrayList<>();
     for (Job job : readings.jobs()) {
@@ -27,9 +28,19 @@ final class OthersOnUnit {
                 job.value("station"),
                 job.value("operator"),
                 last.flatMap(Reading::time).map(TimeOfReading::at).map(Object::toString).orElse(""),
-                last.map(Reading::subject).orElse("")));
+                last.map(Reading::subject).orElse(""),
+                now(job, leads)));
       }
     }
     return List.copyOf(others);
+  }
+
+  private static BenchState.Leads now(Job job, List<Lease> leads) {
+    return leads.stream()
+        .filter(lease -> lease.station().equals(job.value("station")))
+        .filter(lease -> lease.who().equals(job.value("operator")))
+        .findFirst()
+        .map(lease -> lease.isSilent() ? BenchState.Leads.SILENT : BenchState.Leads.HERE)
+        .orElse(BenchState.Leads.LEFT);
   }
 }

@@ -81,6 +81,7 @@ final class StateOfBench {
     return new SessionState(
         led.led().session().id(),
         led.led().session().number(),
+        led.trouble(),
         unit(led.led().unit()),
         new Progress(order.made(), order.size(), order.skipped(), led.pace().minutes(left)),
         order.leading(),

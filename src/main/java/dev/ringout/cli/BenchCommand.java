@@ -54,8 +54,10 @@ final class BenchCommand implements Callable<Integer> {
   @Option(
       names = "--station",
       paramLabel = "NAME",
-      description = "The name of this bench (bench where not given).")
-  private String station = "bench";
+      description =
+          "The name of this bench (bench where not given). On a server each bench needs one of its"
+              + " own: it leads tests by it.")
+  private Optional<String> station = Optional.empty();
 
   @Option(
       names = "--meter",
@@ -160,6 +162,10 @@ final class BenchCommand implements Callable<Integer> {
       output.err().println("ringout: --listen, --certificate and --passphrase go together");
       return ExitCode.USAGE;
     }
+    if (station.isEmpty() && !practice && at.store().isOnServer()) {
+      output.err().println("ringout: say --station: benches on one server are told by their names");
+      return ExitCode.USAGE;
+    }
     try {
       Path folder = practice ? at.folder().resolve("practice") : at.folder();
       StoreAtHand store = practice ? at.practiceStore(folder) : at.store();
@@ -193,7 +199,7 @@ final class BenchCommand implements Callable<Integer> {
     BenchSetup setup =
         new BenchSetup(
             store,
-            station,
+            station.orElse("bench"),
             practice ? "practice" : meter.orElse("none"),
             profile,
             insulationMeter,

@@ -292,7 +292,7 @@ final class StoreCommand implements Runnable {
 
   private int copied(StoreCare.Copied copied) {
     output.out().print(StoreText.copied(copied, output.look()));
-    return copied.isSame() ? ExitCode.DONE : ExitCode.FAULTS;
+    return copied.isDone() ? ExitCode.DONE : ExitCode.FAULTS;
   }
 
   @Command(

@@ -172,6 +172,11 @@ public final class LedSheets {
     lastRow.put(row.kind(), next(row.kind()));
   }
 
+  /** Rows up to there are kept: one of this part may have been without anybody being told. */
+  public void reach(Reading.Kind kind, int row) {
+    lastRow.merge(kind, row, Math::max);
+  }
+
   private int next(Reading.Kind kind) {
     return lastRow.getOrDefault(kind, 1) + 1;
   }

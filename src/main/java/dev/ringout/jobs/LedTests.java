@@ -10,6 +10,7 @@ import dev.ringout.store.Entry;
 import dev.ringout.store.EntryKind;
 import dev.ringout.store.HarnessFile;
 import dev.ringout.store.Head;
+import dev.ringout.store.Lease;
 import dev.ringout.store.NewSession;
 import dev.ringout.store.Session;
 import dev.ringout.store.Signature;
@@ -21,6 +22,7 @@ import dev.ringout.store.Stores;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,16 +54,25 @@ public final class LedTests {
    * A unit of the store with all that was read of it so far.
    *
    * @param tests what happened in each of its tests
+   * @param leads who leads the last of them, at whichever station
    */
   public record UnitAtBench(
-      StoredUnit unit, ListAtHand list, ReadingSet readings, Map<Session, List<Entry>> tests) {
+      StoredUnit unit,
+      ListAtHand list,
+      ReadingSet readings,
+      Map<Session, List<Entry>> tests,
+      List<Lease> leads) {
+    /** What is given can't be changed afterwards. */
+    public UnitAtBench {
+      leads = List.copyOf(leads);
+    }
 
     /** The test that is under way; absent where the last is finished, or was brought in. */
     public Optional<Led> underWay() {
       Optional<Map.Entry<Session, List<Entry>>> last =
           tests.entrySet().stream().reduce((one, other) -> other);
       return last.filter(one -> one.getKey().isLed() && !isFinished(one.getValue()))
-          .map(one -> new Led(unit, one.getKey(), end(one.getValue())));
+          .map(one -> new Led(unit, one.getKey(), end(one.getValue()), Optional.empty()));
     }
 
     private static Head end(List<Entry> entries) {
@@ -74,10 +85,16 @@ public final class LedTests {
    * A test that goes on.
    *
    * @param end where it ends for now
+   * @param lease by which it is led here; absent where it is led elsewhere, or nowhere
    */
-  public record Led(StoredUnit unit, Session session, Head end) {
-    Led at(Head other) {
-      return new Led(unit, session, other);
+  public record Led(StoredUnit unit, Session session, Head end, Optional<Lease> lease) {
+    /** The same where it ends by now. */
+    public Led at(Head other) {
+      return new Led(unit, session, other, lease);
+    }
+
+    private Led by(Lease other) {
+      return new Led(unit, session, end, Optional.of(other));
     }
   }
 
@@ -144,7 +161,17 @@ public final class LedTests {
       return Answer.refused(inputs);
     }
     ListAtHand list = new ListAtHand(named, harness.get(), inputs.listAsKept(named, harness.get()));
-    return Answer.of(new UnitAtBench(unit, list, readings, open.chains(unit)), inputs);
+    Map<Session, List<Entry>> tests = open.chains(unit);
+    List<Lease> leads = new ArrayList<>();
+    for (Session last : lastOf(tests.keySet())) {
+      leads.addAll(open.leases(last.id()));
+    }
+    return Answer.of(new UnitAtBench(unit, list, readings, tests, leads), inputs);
+  }
+
+  private static List<Session> lastOf(Collection<Session> tests) {
+    List<Session> all = List.copyOf(tests);
+    return all.subList(Math.max(0, all.size() - 1), all.size());
   }
 
   /**
@@ -233,17 +260,65 @@ public final class LedTests {
             .filter(one -> one.id().equals(id))
             .findFirst()
             .orElseThrow(StoreTrouble::torn);
-    return new Led(unit, kept, open.head(id).orElseThrow(StoreTrouble::torn));
+    Head end = open.head(id).orElseThrow(StoreTrouble::torn);
+    Lease lease = open.lead(id, start.station(), start.tester());
+    return new Led(unit, kept, end, Optional.of(lease));
   }
 
   /**
    * Begins a part of a test that is under way.
    *
+   * @param over leases of others, whose time is over: they are taken over with it
    * @throws StoreTrouble where it can't be written; then nothing was kept
    */
-  public Led join(Led led, Drafts part) throws StoreTrouble {
+  public Led join(Led led, List<Lease> over, Drafts part) throws StoreTrouble {
     Store open = store.openToWrite();
-    return append(led, end -> part.of(parts(open.entries(led.session()))));
+    return append(led, over, end -> part.of(parts(open.entries(led.session()))));
+  }
+
+  /**
+   * Leads a test at a station from now on, whoever led it there before.
+   *
+   * @throws StoreTrouble where the store can't be written
+   */
+  public Led lead(Led led, String station, String who) throws StoreTrouble {
+    return led.by(store.openToWrite().lead(led.session().id(), station, who));
+  }
+
+  /** Who leads a test, at whichever station. */
+  public List<Lease> leases(Led led) throws StoreTrouble {
+    return store.openToWrite().leases(led.session().id());
+  }
+
+  /** Whether a test holds an entry that was to be kept. */
+  public boolean holds(Led led, Head head) throws StoreTrouble {
+    return store
+        .openToWrite()
+        .entry(led.session().id(), head.seq())
+        .filter(entry -> entry.hash().equals(head.hash()))
+        .isPresent();
+  }
+
+  /**
+   * Tells that a test is still led here.
+   *
+   * @throws StoreTrouble where somebody else leads it here by now, or the store can't be written
+   */
+  public void goOn(Led led) throws StoreTrouble {
+    if (led.lease().isPresent()) {
+      store.openToWrite().goOn(led.lease().get());
+    }
+  }
+
+  /**
+   * Leads a test no more; it can be gone on with anywhere.
+   *
+   * @throws StoreTrouble where the store can't be written
+   */
+  public void giveBack(Led led) throws StoreTrouble {
+    if (led.lease().isPresent()) {
+      store.openToWrite().giveBack(led.lease().get());
+    }
   }
 
   /**
@@ -273,14 +348,21 @@ public final class LedTests {
    *     then nothing was kept
    */
   public Led append(Led led, Made made) throws StoreTrouble {
+    return append(led, List.of(), made);
+  }
+
+  private Led append(Led led, List<Lease> over, Made made) throws StoreTrouble {
     Store open = store.openToWrite();
     Led now = led;
     for (int tries = 1; ; tries++) {
       List<Entry.Draft> drafts = made.after(now.end());
       try {
-        open.append(now.session(), now.end(), drafts);
+        open.append(now.session(), now.end(), drafts, now.lease(), over);
         return now.at(Stores.endAfter(now.session(), now.end(), drafts));
       } catch (StoreTrouble e) {
+        if (e.reason() == Reason.TAKEN_OVER) {
+          throw e;
+        }
         Head end = open.head(now.session().id()).orElse(now.end());
         if (end.equals(Stores.endAfter(now.session(), now.end(), drafts))) {
           // It was kept before the answer was lost.

@@ -65,6 +65,15 @@ public final class StoreAtHand implements AutoCloseable {
     }
   }
 
+  /** Whether it is a server's; no where it is a file, or none. */
+  public boolean isOnServer() {
+    try {
+      return StoreAddress.of(address).onDisk().isEmpty();
+    } catch (StoreTrouble e) {
+      return false;
+    }
+  }
+
   /** Where it is: never with a password. */
   public String shown() {
     if (address.isEmpty()) {

@@ -27,15 +27,19 @@ public final class StoreCare {
    * What a copy came to.
    *
    * @param copy what was copied
+   * @param isComplete whether nothing is left to copy: the other may have more
    * @param from all chains of the one
    * @param to all chains of the other
    */
-  public record Copied(Stores.Copy copy, StoreState from, StoreState to) {
+  public record Copied(Stores.Copy copy, boolean isComplete, StoreState from, StoreState to) {
+    /** Whether the other holds all of it, as it was written. */
+    public boolean isDone() {
+      return isComplete && from.findings().isEmpty() && to.findings().isEmpty();
+    }
+
     /** Whether both hold the same, and all of it as it was written. */
     public boolean isSame() {
-      return from.digest().equals(to.digest())
-          && from.findings().isEmpty()
-          && to.findings().isEmpty();
+      return isDone() && from.digest().equals(to.digest());
     }
   }
 
@@ -62,7 +66,7 @@ public final class StoreCare {
     Path part = file.resolveSibling(file.getFileName() + ".part");
     try {
       remove(part);
-      Copied copied = copyTo(part.toString(), environment);
+      Copied copied = copyTo(part.toString(), environment, true);
       if (copied.isSame()) {
         Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
       }
@@ -95,6 +99,11 @@ public final class StoreCare {
    * @param to its address; a file that is not there yet is made
    */
   public Copied copyTo(String to, Map<String, String> environment) throws StoreTrouble {
+    return copyTo(to, environment, false);
+  }
+
+  private Copied copyTo(String to, Map<String, String> environment, boolean withLeases)
+      throws StoreTrouble {
     StoreAddress address = StoreAddress.of(to);
     if (address.isSameAs(StoreAddress.of(store.address()))) {
       throw StoreTrouble.of(Reason.NOT_UNDERSTOOD, "is the store itself");
@@ -105,7 +114,12 @@ public final class StoreCare {
     try (StoreAtHand other = new StoreAtHand(to, environment)) {
       Store into = other.openToWrite();
       Stores.Copy copied = Stores.copy(from, into);
-      return new Copied(copied, Stores.check(from), Stores.check(into));
+      if (withLeases) {
+        Stores.copyLeases(from, into);
+      }
+      // Copied once more it must be nothing: so all of it is there, hash by hash.
+      boolean isComplete = copied.parted().isEmpty() && Stores.copy(from, into).isNothing();
+      return new Copied(copied, isComplete, Stores.check(from), Stores.check(into));
     }
   }
 }

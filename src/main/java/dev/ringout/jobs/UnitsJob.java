@@ -9,6 +9,7 @@ import dev.ringout.source.Problem;
 import dev.ringout.standards.Tables;
 import dev.ringout.store.Entry;
 import dev.ringout.store.EntryKind;
+import dev.ringout.store.Lease;
 import dev.ringout.store.Session;
 import dev.ringout.store.Signature;
 import dev.ringout.store.Store;
@@ -22,6 +23,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The units of a store, or the history of one. */
 public final class UnitsJob {
@@ -53,6 +55,7 @@ public final class UnitsJob {
    * A unit as it stood when it was last read.
    *
    * @param asWritten whether the verdict's entry is as it was written
+   * @param leads who leads its test, where one is under way
    */
   public record Listed(
       StoredUnit unit,
@@ -60,7 +63,13 @@ public final class UnitsJob {
       String started,
       String who,
       Optional<KeptVerdict> verdict,
-      boolean asWritten) {}
+      boolean asWritten,
+      List<Lease> leads) {
+    /** What is given can't be changed afterwards. */
+    public Listed {
+      leads = List.copyOf(leads);
+    }
+  }
 
   /**
    * All that was read of a unit.
@@ -132,15 +141,20 @@ public final class UnitsJob {
 
   private static List<Listed> all(Store open) throws StoreTrouble {
     List<Listed> listed = new ArrayList<>();
+    Map<String, List<Lease>> leads =
+        open.leases().stream().collect(Collectors.groupingBy(Lease::session));
     for (UnitSummary one : open.units()) {
+      Optional<KeptVerdict> verdict = KeptVerdict.of(one.verdict().body());
+      boolean underWay = one.verdict().asWritten() && verdict.isEmpty();
       listed.add(
           new Listed(
               one.unit(),
               one.sessions(),
               one.started(),
               one.who(),
-              KeptVerdict.of(one.verdict().body()),
-              one.verdict().asWritten()));
+              verdict,
+              one.verdict().asWritten(),
+              underWay ? leads.getOrDefault(one.session(), List.of()) : List.of()));
     }
     listed.sort(
         Comparator.comparing((Listed one) -> one.unit().title())

@@ -90,6 +90,7 @@ public final class BenchJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("id", session.id());
     json.put("number", session.number());
+    json.put("trouble", session.trouble());
     json.put("unit", unit(session.unit()));
     Map<String, Object> progress = new LinkedHashMap<>();
     progress.put("made", session.progress().made());
@@ -134,6 +135,7 @@ public final class BenchJson {
                   one.put("who", other.who());
                   one.put("at", other.at());
                   one.put("text", other.text());
+                  one.put("leads", word(other.leads()));
                   return one;
                 })
             .toList());

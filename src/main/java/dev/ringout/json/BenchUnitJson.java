@@ -9,6 +9,7 @@ import dev.ringout.bench.UnitReadings;
 import dev.ringout.jobs.LedTests.ListAtHand;
 import dev.ringout.jobs.LedTests.UnitAtBench;
 import dev.ringout.jobs.UnitsJob;
+import dev.ringout.store.Lease;
 import dev.ringout.store.Session;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.words.Sentences;
@@ -88,6 +89,10 @@ public final class BenchUnitJson {
     json.put("day", last.map(Session::started).orElse(""));
     json.put("who", last.map(Session::who).orElse(""));
     json.put("underWay", unit.underWay().isPresent());
+    json.put(
+        "leads",
+        (unit.underWay().isPresent() ? unit.leads() : List.<Lease>of())
+            .stream().map(BenchUnitJson::lease).toList());
     json.put("verdict", page.verdict());
     json.put("headline", page.headline());
     json.put("shown", page.shown());
@@ -100,6 +105,15 @@ public final class BenchUnitJson {
     json.put("papers", papers.stream().map(BenchUnitJson::link).toList());
     json.put("record", record.stream().map(BenchUnitJson::link).toList());
     return BenchJson.line(json);
+  }
+
+  /** Who leads a test, and whether anything is heard of that bench. */
+  static Map<String, Object> lease(Lease lease) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("station", lease.station());
+    json.put("who", lease.who());
+    json.put("silent", lease.isSilent());
+    return json;
   }
 
   private static Map<String, Object> link(Link link) {

@@ -48,6 +48,9 @@ public final class UnitsJson {
     json.put("day", one.started());
     json.put("who", one.who());
     json.put("asWritten", one.asWritten());
+    if (!one.leads().isEmpty()) {
+      json.put("leads", one.leads().stream().map(BenchUnitJson::lease).toList());
+    }
     if (one.asWritten()) {
       StoreJson.verdict(one.verdict()).ifPresent(verdict -> json.put("verdict", verdict));
     }

@@ -99,7 +99,8 @@ final class SessionRoutes {
             body.named("conditions"),
             Set.copyOf(body.texts("opened")),
             Set.copyOf(body.texts("touched")),
-            body.text("why"));
+            body.text("why"),
+            body.text("word"));
     BenchState begun =
         body.has("unit")
             ? bench.start(units.unit(body.text("unit")), start)

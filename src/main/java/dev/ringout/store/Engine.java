@@ -69,6 +69,9 @@ interface Engine {
   /** Whether its own pages are sound; what is wrong with them, else nothing. */
   Optional<String> damage(Connection connection) throws SQLException;
 
+  /** The second that it is by the store's own clock, as an expression. */
+  String second();
+
   /** What stands behind a table's name so that its rows are read and no index is believed. */
   String scanned();
 

@@ -25,6 +25,9 @@ final class JdbcStore implements Store {
   static final List<String> TABLES =
       List.of("harness", "harness_part", "unit", "session", "entry", "station", "people");
 
+  /** The one whose rows are changed, and in no copy: see {@link Lease}. */
+  static final String LEASES = "lease";
+
   /** Twenty benches that bring in sheets of one unit at one moment take turns in fewer. */
   private static final int MOST_TRIES = 40;
 
@@ -39,6 +42,10 @@ final class JdbcStore implements Store {
       "was set back while it was open, a copy put over it perhaps: what was kept last is not in it"
           + " any more; nothing is kept before the program is started again";
 
+  private static final String TAKEN_ALONG =
+      "was taken along to another version while it was open: nothing is kept before the program is"
+          + " started again, a newer one perhaps";
+
   private static final int ROWS_AT_ONCE = 500;
 
   /** From a server: each may be a picture. */
@@ -52,6 +59,7 @@ final class JdbcStore implements Store {
   private final Engine engine;
   private final boolean toWrite;
   private Connection connection;
+  private int steps;
   private Optional<Object> place;
 
   /** Known once something was written. */
@@ -69,16 +77,22 @@ final class JdbcStore implements Store {
   /** After a failure nobody knows what the connection is in the middle of: another is opened. */
   private boolean lost;
 
-  private JdbcStore(Engine engine, boolean toWrite, Connection connection) {
+  private JdbcStore(Engine engine, boolean toWrite, Connection connection, int steps) {
     this.engine = engine;
     this.toWrite = toWrite;
     this.connection = connection;
+    this.steps = steps;
     this.place = engine.place();
   }
 
   /** Opens a store of the version that this program knows. */
   static JdbcStore open(Engine engine, boolean toWrite) throws StoreTrouble {
-    return new JdbcStore(engine, toWrite, connect(engine, toWrite));
+    Connection connection = connect(engine, toWrite);
+    try {
+      return new JdbcStore(engine, toWrite, connection, Migrations.steps(connection));
+    } catch (SQLException e) {
+      throw engine.trouble(e);
+    }
   }
 
   private static Connection connect(Engine engine, boolean toWrite) throws StoreTrouble {
@@ -174,7 +188,7 @@ final class JdbcStore implements Store {
       } catch (SQLException e) {
         rollBack(e);
         if (e instanceof Declined declined) {
-          throw StoreTrouble.of(Reason.NOT_WRITTEN, declined.text);
+          throw StoreTrouble.of(declined.reason, declined.text);
         }
         lost = true;
         if (tries >= MOST_TRIES || !engine.isWorthAnotherTry(e)) {
@@ -182,6 +196,20 @@ final class JdbcStore implements Store {
         }
       }
     }
+  }
+
+  /**
+   * The same for work that adds something. A program that is open for days may find the store of
+   * another version under its hands, and would add what that does not expect.
+   */
+  private <T> T adding(Work<T> work) throws StoreTrouble {
+    return transaction(
+        () -> {
+          if (Migrations.steps(connection) != steps) {
+            throw new Declined(Reason.NOT_UNDERSTOOD, TAKEN_ALONG);
+          }
+          return work.run();
+        });
   }
 
   private void reopenIfLost() throws StoreTrouble {
@@ -283,7 +311,7 @@ final class JdbcStore implements Store {
 
   @Override
   public Added add(NewSession added) throws StoreTrouble {
-    return transaction(
+    return adding(
         () -> {
           requireLast();
           if (isThere(added.session().id())) {
@@ -307,10 +335,14 @@ final class JdbcStore implements Store {
   @Override
   public Added take(HarnessFile harness, StoredUnit unit, Session session, List<Entry> entries)
       throws StoreTrouble {
-    return transaction(
+    return adding(
         () -> {
+          engine.alone(connection, unit.key());
           if (isThere(session.id())) {
             return Added.WAS_THERE;
+          }
+          if (sessionsOf(unit.key(), unit.harness()).size() != session.number() - 1) {
+            throw new Declined(MEANWHILE);
           }
           keep(harness);
           keepUnit(unit.key(), unit.harness(), unit.serial());
@@ -322,8 +354,9 @@ final class JdbcStore implements Store {
 
   @Override
   public void takeMore(Session session, Head end, List<Entry> entries) throws StoreTrouble {
-    transaction(
+    adding(
         () -> {
+          engine.alone(connection, session.unitKey());
           requireEnd(session, end);
           keep(session, entries);
           return Added.ADDED;
@@ -331,11 +364,19 @@ final class JdbcStore implements Store {
   }
 
   @Override
-  public void append(Session last, Head end, List<Entry.Draft> drafts) throws StoreTrouble {
-    transaction(
+  public void append(
+      Session last, Head end, List<Entry.Draft> drafts, Optional<Lease> by, List<Lease> over)
+      throws StoreTrouble {
+    adding(
         () -> {
           requireLast();
           engine.alone(connection, last.unitKey());
+          if (by.isPresent()) {
+            requireLeads(by.get());
+          }
+          for (Lease one : over) {
+            takeOver(one, by.map(lease -> lease.who() + " at " + lease.station()).orElse(""));
+          }
           List<Session> all = sessionsOf(last.unitKey(), last.harness());
           if (all.isEmpty() || !all.get(all.size() - 1).id().equals(last.id())) {
             throw new Declined(MEANWHILE);
@@ -344,6 +385,103 @@ final class JdbcStore implements Store {
           keepBehind(last, end, drafts);
           return Added.ADDED;
         });
+  }
+
+  @Override
+  public Lease lead(String sessionId, String station, String who) throws StoreTrouble {
+    return adding(
+        () -> {
+          insert(
+              Text.of(
+                  "insert into lease (session, station, fence, who, until_second)"
+                      + " values (?, ?, 1, ?, %1$s + %2$d) on conflict (session, station) do update"
+                      + " set fence = lease.fence + 1, who = excluded.who,"
+                      + " until_second = excluded.until_second",
+                  engine.second(), Lease.SECONDS),
+              strings(sessionId, station, who));
+          return leasesWhere(OF_STATION, sessionId, station).get(0);
+        });
+  }
+
+  @Override
+  public void goOn(Lease lease) throws StoreTrouble {
+    adding(
+        () -> {
+          requireLeads(lease);
+          return lease;
+        });
+  }
+
+  @Override
+  public void giveBack(Lease lease) throws StoreTrouble {
+    transaction(() -> changed(lease, "until_second = 0", ""));
+  }
+
+  @Override
+  public List<Lease> leases() throws StoreTrouble {
+    return transaction(() -> leasesWhere("true" + HELD + IN_ORDER));
+  }
+
+  @Override
+  public List<Lease> leases(String sessionId) throws StoreTrouble {
+    return transaction(() -> leasesWhere("session = ?" + HELD + IN_ORDER, sessionId));
+  }
+
+  private static final String OF_STATION = "session = ? and station = ?";
+  private static final String HELD = " and until_second > 0";
+  private static final String IN_ORDER = " order by session, station";
+
+  /** Two transactions wait here for each other, and the second finds what the first has left. */
+  private void requireLeads(Lease lease) throws SQLException {
+    String until = Text.of("until_second = %s + %d", engine.second(), Lease.SECONDS);
+    if (changed(lease, until, "") == 0) {
+      throw new Declined(Reason.TAKEN_OVER, takenOver(lease));
+    }
+  }
+
+  private String takenOver(Lease lease) throws SQLException {
+    List<Lease> now = leasesWhere(OF_STATION, lease.session(), lease.station());
+    boolean here = !leasesWhere(OF_STATION + HELD, lease.session(), lease.station()).isEmpty();
+    if (now.isEmpty()) {
+      return "does not know that this bench leads the test";
+    }
+    String who = now.get(0).who();
+    return here
+        ? Text.of("says that another start of %s leads this test by now: %s", lease.station(), who)
+        : Text.of("says that %s took this test over", who);
+  }
+
+  private void takeOver(Lease lease, String who) throws SQLException {
+    int changed =
+        changed(
+            lease,
+            "fence = fence + 1, until_second = 0, who = ?",
+            Text.of(" and until_second between 1 and %s - 1", engine.second()),
+            who);
+    if (changed == 0) {
+      throw new Declined(
+          Text.of("has heard of %s again; nothing was added, look at it again", lease.station()));
+    }
+  }
+
+  private int changed(Lease lease, String how, String where, String... values) throws SQLException {
+    return insert(
+        "update lease set " + how + " where session = ? and station = ? and fence = ?" + where,
+        statement -> {
+          strings(values).of(statement);
+          statement.setString(values.length + 1, lease.session());
+          statement.setString(values.length + 2, lease.station());
+          statement.setInt(values.length + 3, lease.fence());
+        });
+  }
+
+  private List<Lease> leasesWhere(String condition, String... values) throws SQLException {
+    return select(
+        Text.of(
+            "select session, station, who, fence, %s - until_second + %d from lease where %s",
+            engine.second(), Lease.SECONDS, condition),
+        strings(values),
+        row -> new Lease(text(row, 1), text(row, 2), text(row, 3), row.getInt(4), row.getLong(5)));
   }
 
   private String endOfLast(List<Session> sessions) throws SQLException {
@@ -362,10 +500,16 @@ final class JdbcStore implements Store {
   private static final class Declined extends SQLException {
     private static final long serialVersionUID = 1L;
 
+    private final Reason reason;
     private final String text;
 
     Declined(String text) {
+      this(Reason.NOT_WRITTEN, text);
+    }
+
+    Declined(Reason reason, String text) {
       super(text);
+      this.reason = reason;
       this.text = text;
     }
   }
@@ -539,7 +683,12 @@ final class JdbcStore implements Store {
                 strings(),
                 row ->
                     new UnitSummary(
-                        unit(row), row.getInt(7), text(row, 8), text(row, 9), verdict(row))));
+                        unit(row),
+                        text(row, 10),
+                        row.getInt(7),
+                        text(row, 8),
+                        text(row, 9),
+                        verdict(row))));
   }
 
   @Override
@@ -728,7 +877,7 @@ final class JdbcStore implements Store {
 
   @Override
   public Added keep(Station station) throws StoreTrouble {
-    return transaction(
+    return adding(
         () -> {
           List<Station> before = stationsOf(station.name());
           String last = before.isEmpty() ? "" : before.get(before.size() - 1).body();
@@ -799,7 +948,7 @@ final class JdbcStore implements Store {
 
   @Override
   public void decide(int known, List<SaidOfPeople> said) throws StoreTrouble {
-    transaction(
+    adding(
         () -> {
           engine.alone(connection, PEOPLE);
           if (lastOfPeople(WHO_MAY).map(Head::seq).orElse(0) != known) {
@@ -812,7 +961,7 @@ final class JdbcStore implements Store {
 
   @Override
   public void tell(SaidOfPeople said) throws StoreTrouble {
-    transaction(
+    adding(
         () -> {
           engine.alone(connection, PEOPLE);
           keepPeople(PeopleChain.chained(PeopleChain.end(lastOfPeople("")), List.of(said)));
@@ -822,7 +971,7 @@ final class JdbcStore implements Store {
 
   @Override
   public void takePeople(List<Entry> entries) throws StoreTrouble {
-    transaction(
+    adding(
         () -> {
           keepPeople(entries);
           return Added.ADDED;

@@ -22,7 +22,7 @@ final class Migrations {
   static final String HISTORY = "store_version";
 
   /** The version that this program reads and writes. */
-  static final int CURRENT = 3;
+  static final int CURRENT = 4;
 
   /** Kept, for a logger that nobody keeps forgets how loud it is. */
   private static final Logger TALKATIVE = Logger.getLogger("org.flywaydb");
@@ -93,6 +93,14 @@ final class Migrations {
       return version;
     } catch (NumberFormatException e) {
       throw JdbcStore.notWrittenSo(e);
+    }
+  }
+
+  /** How many steps were taken to make a store what it is. */
+  static int steps(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery("select count(*) from " + HISTORY)) {
+      return rows.next() ? rows.getInt(1) : 0;
     }
   }
 

@@ -43,17 +43,48 @@ final class PeopleChain {
   }
 
   /**
-   * Copies what another store does not have; where both went on in two ways that is told, and
-   * nothing is copied.
+   * Copies what another store does not have. Who came in at a bench without network is told behind
+   * what the other says by now; where both decided something, that is told, and nothing is copied.
    */
-  static Optional<StoreFinding> copy(Store from, Store to) throws StoreTrouble {
+  static Optional<Parted> copy(Store from, Store to) throws StoreTrouble {
     List<Entry> here = from.people();
-    List<Entry> there = to.people();
-    int both = Math.min(here.size(), there.size());
-    if (!here.subList(0, both).equals(there.subList(0, both))) {
-      return Optional.of(finding(both, Kind.TWO_HISTORIES));
+    Optional<StoreFinding> broken = broken(here);
+    if (broken.isPresent()) {
+      return Optional.of(new Parted(broken.get(), Optional.empty(), Optional.empty()));
     }
-    to.takePeople(here.subList(both, here.size()));
+    List<Entry> there = to.people();
+    int both = Parted.common(here, there);
+    List<Entry> more = here.subList(both, here.size());
+    if (both == there.size()) {
+      to.takePeople(more);
+      return Optional.empty();
+    }
+    List<Optional<SaidOfPeople>> said =
+        more.stream().filter(entry -> !isTold(entry, there)).map(PeopleChain::said).toList();
+    if (said.stream().anyMatch(Optional::isEmpty)) {
+      return Optional.of(Parted.at(finding(both, Kind.TWO_HISTORIES), here, there));
+    }
+    for (Optional<SaidOfPeople> one : said) {
+      to.tell(one.orElseThrow());
+    }
     return Optional.empty();
+  }
+
+  /** What decides nothing, to be told again; absent of everything else. */
+  private static Optional<SaidOfPeople> said(Entry entry) {
+    return SaidOfPeople.Kind.of(entry.kind())
+        .filter(kind -> !kind.decides())
+        .map(kind -> new SaidOfPeople(kind, entry.at(), entry.who(), entry.body()));
+  }
+
+  private static boolean isTold(Entry entry, List<Entry> there) {
+    return said(entry).isPresent()
+        && there.stream()
+            .anyMatch(
+                one ->
+                    one.at().equals(entry.at())
+                        && one.who().equals(entry.who())
+                        && one.kind().equals(entry.kind())
+                        && one.body().equals(entry.body()));
   }
 }

@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
 /** A server for a shop. */
 final class PostgresEngine implements Engine {
   private static final String CONNECT_SECONDS = "10";
+  private static final int ANSWER_MILLISECONDS = 15_000;
   private static final String UNIQUE = "23505";
   private static final List<String> AGAIN = List.of("40001", "40P01");
   private static final String NO_DATABASE = "3D000";
@@ -85,9 +86,14 @@ final class PostgresEngine implements Engine {
     }
   }
 
-  /** A commit is on the disk once it is acknowledged: the server's default, and said here. */
+  /**
+   * A commit is on the disk once it is acknowledged: the server's default, and said here. What is
+   * added is small, and somebody waits for it: a network that swallows everything is not waited for
+   * as long as the system would.
+   */
   @Override
   public void ready(Connection connection) throws SQLException {
+    connection.setNetworkTimeout(Runnable::run, ANSWER_MILLISECONDS);
     try (Statement statement = connection.createStatement()) {
       statement.execute("set synchronous_commit = on");
     }
@@ -183,6 +189,8 @@ final class PostgresEngine implements Engine {
         statement.execute("revoke all on " + table + " from " + quoted);
         statement.execute("grant select, insert on " + table + " to " + quoted);
       }
+      statement.execute("revoke all on " + JdbcStore.LEASES + " from " + quoted);
+      statement.execute("grant select, insert, update on " + JdbcStore.LEASES + " to " + quoted);
       statement.execute("grant select on " + Migrations.HISTORY + " to " + quoted);
     }
   }
@@ -211,6 +219,12 @@ final class PostgresEngine implements Engine {
   @Override
   public Optional<String> damage(Connection connection) {
     return Optional.empty();
+  }
+
+  /** Within a transaction that waited, {@code now()} would be when it began. */
+  @Override
+  public String second() {
+    return "cast(extract(epoch from clock_timestamp()) as bigint)";
   }
 
   @Override

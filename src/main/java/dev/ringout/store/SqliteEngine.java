@@ -263,6 +263,11 @@ final class SqliteEngine implements Engine {
   }
 
   @Override
+  public String second() {
+    return "cast(strftime('%s', 'now') as integer)";
+  }
+
+  @Override
   public String scanned() {
     return " not indexed";
   }

@@ -38,7 +38,40 @@ public interface Store extends AutoCloseable {
    * @param end where it ends
    * @throws StoreTrouble where somebody else added to the unit meanwhile
    */
-  void append(Session last, Head end, List<Entry.Draft> drafts) throws StoreTrouble;
+  default void append(Session last, Head end, List<Entry.Draft> drafts) throws StoreTrouble {
+    append(last, end, drafts, Optional.empty(), List.of());
+  }
+
+  /**
+   * The same by who leads it at a station, for whom that is a sign of life.
+   *
+   * @param by his lease; absent where what is added is no row of a sheet
+   * @param over leases whose time is over: nobody adds by them any more
+   * @throws StoreTrouble where somebody else added to the unit meanwhile, leads there by now, or
+   *     gave a sign of life
+   */
+  void append(
+      Session last, Head end, List<Entry.Draft> drafts, Optional<Lease> by, List<Lease> over)
+      throws StoreTrouble;
+
+  /** From now on somebody leads a test at a station; whoever did so there adds nothing more. */
+  Lease lead(String sessionId, String station, String who) throws StoreTrouble;
+
+  /**
+   * Gives a sign of life.
+   *
+   * @throws StoreTrouble where somebody else leads there by now
+   */
+  void goOn(Lease lease) throws StoreTrouble;
+
+  /** Nobody leads at that station any more; nothing where somebody else does by now. */
+  void giveBack(Lease lease) throws StoreTrouble;
+
+  /** All leases that were not given back. */
+  List<Lease> leases() throws StoreTrouble;
+
+  /** Those on a test. */
+  List<Lease> leases(String sessionId) throws StoreTrouble;
 
   /** All units, by list and serial number, with how they stood. */
   List<UnitSummary> units() throws StoreTrouble;

@@ -13,7 +13,9 @@ public final class StoreTrouble extends Exception {
     /** It is there, and is none, or is damaged, or of another version. */
     NOT_UNDERSTOOD,
     /** It can't be written. */
-    NOT_WRITTEN
+    NOT_WRITTEN,
+    /** Somebody else leads the test by now. */
+    TAKEN_OVER
   }
 
   private final Reason reason;

@@ -6,10 +6,12 @@ import dev.ringout.store.StoreFinding.Kind;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.stream.Collectors;
 
 /** Opens stores, makes them, looks whether they are whole, and copies them. */
 public final class Stores {
@@ -201,12 +203,19 @@ public final class Stores {
    *
    * @param sessions how many were copied
    * @param grown how many that were there already were added to
-   * @param parted tests that go on in one way here and in another there: nothing was copied of them
+   * @param handedOver how many of those that were copied have another number there
+   * @param parted what is another thing there, or is not as it was written: nothing was copied of
+   *     it
    */
-  public record Copy(long sessions, long grown, List<StoreFinding> parted) {
+  public record Copy(long sessions, long grown, long handedOver, List<Parted> parted) {
     /** What is given can't be changed afterwards. */
     public Copy {
       parted = List.copyOf(parted);
+    }
+
+    /** Whether there was nothing left to copy. */
+    public boolean isNothing() {
+      return sessions == 0 && grown == 0 && parted.isEmpty();
     }
   }
 
@@ -214,12 +223,9 @@ public final class Stores {
   public static Copy copy(Store from, Store to) throws StoreTrouble {
     long copied = 0;
     long grown = 0;
-    List<StoreFinding> parted = new ArrayList<>();
-    if (to.stations().isEmpty()) {
-      for (Station station : from.stations()) {
-        to.keep(station);
-      }
-    }
+    long handedOver = 0;
+    List<Parted> parted = new ArrayList<>();
+    copyStations(from, to);
     PeopleChain.copy(from, to).ifPresent(parted::add);
     for (String digest : from.harnesses()) {
       HarnessFile harness = from.harness(digest).orElseThrow(StoreTrouble::torn);
@@ -228,9 +234,38 @@ public final class Stores {
         unitCopy.run();
         copied += unitCopy.copied();
         grown += unitCopy.grown();
-        unitCopy.parted().ifPresent(parted::add);
+        handedOver += unitCopy.handedOver();
+        parted.addAll(unitCopy.parted());
       }
     }
-    return new Copy(copied, grown, parted);
+    return new Copy(copied, grown, handedOver, parted);
+  }
+
+  /** Who leads what: whoever goes on with it elsewhere is told, and asked for a word. */
+  public static void copyLeases(Store from, Store to) throws StoreTrouble {
+    for (Lease lease : from.leases()) {
+      if (to.leases(lease.session()).stream()
+          .noneMatch(one -> one.station().equals(lease.station()))) {
+        to.lead(lease.session(), lease.station(), lease.who());
+      }
+    }
+  }
+
+  /** What a station carries along is no evidence: where both have another, each keeps its own. */
+  private static void copyStations(Store from, Store to) throws StoreTrouble {
+    Map<String, List<Station>> there = byName(to);
+    for (Map.Entry<String, List<Station>> of : byName(from).entrySet()) {
+      List<Station> known = there.getOrDefault(of.getKey(), List.of());
+      List<Station> here = of.getValue();
+      boolean goesOn = known.size() <= here.size() && known.equals(here.subList(0, known.size()));
+      for (Station more : goesOn ? here.subList(known.size(), here.size()) : List.<Station>of()) {
+        to.keep(more);
+      }
+    }
+  }
+
+  private static Map<String, List<Station>> byName(Store store) throws StoreTrouble {
+    return store.stations().stream()
+        .collect(Collectors.groupingBy(Station::name, LinkedHashMap::new, Collectors.toList()));
   }
 }

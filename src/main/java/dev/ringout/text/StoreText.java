@@ -5,16 +5,22 @@ import dev.ringout.jobs.KeptVerdict;
 import dev.ringout.jobs.LaterJob;
 import dev.ringout.jobs.StationJob;
 import dev.ringout.jobs.StoreCare;
+import dev.ringout.store.Entry;
+import dev.ringout.store.Parted;
 import dev.ringout.store.StoreFinding;
 import dev.ringout.store.StoreState;
 import dev.ringout.store.Stores;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import dev.ringout.words.Sentences;
 import dev.ringout.words.StoreWords;
 import dev.ringout.words.UnitWords;
 
 /** What was done with a store, on a terminal. */
 public final class StoreText {
+  private static final int LONGEST_BODY = 80;
+  private static final int HASH_SHOWN = 12;
+
   private StoreText() {}
 
   /** What became of each sheet. */
@@ -99,22 +105,46 @@ public final class StoreText {
         "",
         copied.isSame()
             ? Text.of("COPIED: %s. Both hold the same, as it was written.", amount(copied.copy()))
-            : Text.of(
-                "NOT THE SAME: %s copied; TO holds more than FROM, or one is not as written.",
-                amount(copied.copy())));
+            : copied.isDone()
+                ? Text.of(
+                    "COPIED: %s. TO holds all of FROM as it was written, and more.",
+                    amount(copied.copy()))
+                : Text.of(
+                    "NOT ALL COPIED: %s copied; see below. Nothing was written over.",
+                    amount(copied.copy())));
     page.paragraph("From     ", StoreWords.size(copied.from()));
     page.paragraph("         ", copied.from().digest());
     page.paragraph("To       ", StoreWords.size(copied.to()));
     page.paragraph("         ", copied.to().digest());
-    copied.copy().parted().forEach(one -> page.paragraph("  - ", StoreWords.finding(one)));
+    copied.copy().parted().forEach(one -> parted(one, page));
     copied.from().findings().forEach(one -> page.paragraph("  - ", StoreWords.finding(one)));
     copied.to().findings().forEach(one -> page.paragraph("  - ", StoreWords.finding(one)));
     return page.toString();
   }
 
+  /** What both have in one place, one below the other. */
+  private static void parted(Parted one, Page page) {
+    page.paragraph("  - ", StoreWords.finding(one.finding()));
+    one.from().ifPresent(entry -> page.paragraph("      FROM has  ", entry(entry)));
+    one.to().ifPresent(entry -> page.paragraph("      TO has    ", entry(entry)));
+  }
+
+  private static String entry(Entry entry) {
+    String body = Text.visible(entry.body().replaceAll("\\s+", " "));
+    return Sentences.named(
+        entry.kind(),
+        entry.at(),
+        Text.visible(entry.who()),
+        body.length() <= LONGEST_BODY ? body : body.substring(0, LONGEST_BODY) + "…",
+        "hash " + entry.hash().substring(0, HASH_SHOWN));
+  }
+
   private static String amount(Stores.Copy copy) {
     return Numbers.count(copy.sessions(), "test")
-        + (copy.grown() == 0 ? "" : ", and more of " + Numbers.count(copy.grown(), "test"));
+        + (copy.grown() == 0 ? "" : ", and more of " + Numbers.count(copy.grown(), "test"))
+        + (copy.handedOver() == 0
+            ? ""
+            : " (" + copy.handedOver() + " as the next of a unit that went on in TO as well)");
   }
 
   /** What was said of a unit afterwards. */

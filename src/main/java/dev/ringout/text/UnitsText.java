@@ -6,13 +6,16 @@ import dev.ringout.jobs.UnitsJob.History;
 import dev.ringout.jobs.UnitsJob.Later;
 import dev.ringout.jobs.UnitsJob.Listed;
 import dev.ringout.jobs.UnitsJob.Test;
+import dev.ringout.store.Lease;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.ShellWord;
 import dev.ringout.units.Text;
 import dev.ringout.words.Sentences;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The units of a store, or one's history, on a terminal. */
 public final class UnitsText {
@@ -49,12 +52,24 @@ public final class UnitsText {
           Text.of("  %-20s  ", name(one.unit().serial())),
           Sentences.named(
               one.asWritten()
-                  ? one.verdict().map(StoreText::verdict).orElse("under way, no verdict yet")
+                  ? one.verdict().map(StoreText::verdict).orElseGet(() -> underWay(one.leads()))
                   : "NOT AS IT WAS WRITTEN, see ringout store check",
               Numbers.count(one.sessions(), "test"),
               one.started(),
               one.who()));
     }
+  }
+
+  private static String underWay(List<Lease> leads) {
+    return leads.isEmpty()
+        ? "under way, no verdict yet"
+        : "under way: "
+            + leads.stream()
+                .map(
+                    one ->
+                        Text.visible(one.station() + " (" + one.who() + ")")
+                            + (one.isSilent() ? " is silent" : " leads"))
+                .collect(Collectors.joining("; "));
   }
 
   private static String list(StoredUnit unit) {

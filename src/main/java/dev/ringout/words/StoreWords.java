@@ -70,7 +70,11 @@ public final class StoreWords {
       case WITHOUT_OWNER ->
           Text.of("%d rows belong to something that is no longer there", finding.seq());
       case TWO_HISTORIES ->
-          "it goes on in one way in FROM and in another in TO; nothing of it was copied";
+          finding.seq() == 0
+              ? "it can't follow on what TO has of this unit; nothing of it was copied"
+              : Text.of(
+                  "entry %d is one thing in FROM and another in TO; nothing of it was copied",
+                  finding.seq());
       case LIST_CHANGED -> "it was changed since it was written";
       case LIST_RENAMED -> "its tests have another name for it, or for its file";
     };

@@ -680,6 +680,8 @@ function renderBanners() {
     el('span', {}, el('strong', {}, 'No connection to the program. '), 'Nothing is kept until it is back. The page tries by itself.')));
   if (page.link === 'shut') banners.push(el('p', { class: 'banner bad' }, sign('bad'),
     el('span', {}, el('strong', {}, 'This page no longer has access. '), 'Nothing is kept. Open the address that the program shows.')));
+  const trouble = page.state?.session?.trouble;
+  if (trouble) banners.push(el('p', { class: 'banner bad', role: 'alert' }, sign('bad'), el('span', { id: 'trouble' }, trouble)));
   banners.push(noticeBanner());
   put(byId('banners'), banners);
 }
@@ -799,6 +801,9 @@ const anothersTest = (state) => el('div', { class: 'actions looking' },
   el('p', {}, el('strong', {}, `${state.tester} leads this test. `), 'You see it as it goes on.'),
   may('test') ? el('a', { class: 'button second', href: link('unit', state.session.unit.id, 'start') }, 'Take it over') : null);
 
+/** Whether somebody else is still at the unit. */
+const LEADS = { here: '', silent: ' (nothing is heard of this bench)', left: ' (left)' };
+
 function runStrip(session) {
   const { progress, step, unit, leading, others } = session;
   const along = { plan: '', telling: 'telling readings', jump: 'after a jump' }[leading];
@@ -809,7 +814,7 @@ function runStrip(session) {
       el('p', { class: 'so-far' }, [`${progress.made} of ${progress.of}`, progress.skipped ? `${progress.skipped} skipped` : '',
         progress.minutes == null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
       page.state.practice ? el('p', { class: 'practice' }, 'PRACTICE') : null,
-      others.length ? el('p', { class: 'others' }, others.map((other) => `${other.station}: ${other.who} ${other.text}`).join('; ')) : null),
+      others.length ? el('p', { class: 'others' }, others.map((other) => `${other.station}: ${other.who} ${other.text}${LEADS[other.leads]}`).join('; ')) : null),
     press(count ? many(count, 'fault', 'faults') : 'No fault', foundDialog, { class: `found-count ${count ? 'bad' : ''}`, key: 'found' }),
     el('progress', { max: progress.of, value: progress.made, 'aria-label': 'Steps made' }));
 }
@@ -1511,6 +1516,7 @@ function unitScreen(unit) {
       el('a', { class: 'button second', href: link('record', unit.id) }, 'Record'),
       el('a', { class: 'button second', href: link('unit', unit.id, 'readings') }, 'Readings'),
       el('a', { class: 'button second', href: link('unit', unit.id, 'ticks') }, 'Tick ends as they are made')),
+    unit.leads.length ? el('p', { class: 'leads' }, `${unit.leads.map((lease) => `${lease.station}: ${lease.who} ${lease.silent ? 'led this test, and nothing is heard of this bench any more' : 'leads this test'}`).join('; ')}.`) : null,
     el('div', { class: 'columns' },
       el('section', { 'aria-labelledby': 'proof' }, el('h2', { id: 'proof' }, 'What is proven'), proofTable(unit)),
       faultsPart(unit),
@@ -1583,9 +1589,14 @@ function startScreen(unit) {
       page.who.shop ? el('p', {}, `${page.who.name} holds the probes.`)
         : el('div', { class: 'fields' }, field('tester', 'Who holds the probes', { kept: page.state.tester, required: true })),
       retest ? reworkFields(unit) : null,
+      silent(unit).length ? el('section', {}, el('p', { class: 'banner unsure' }, sign('unsure'), el('span', {}, `Nothing is heard any more of ${silent(unit).map((lease) => `${lease.station} (${lease.who})`).join(', ')}, where this test was led. Look there first: nobody may hold probes at this unit.`)),
+        el('div', { class: 'fields' }, field('word', 'Why you take the test over', { required: true }))) : null,
       el('section', {}, el('h2', {}, 'Conditions'), el('p', { class: 'help' }, 'A blank field keeps what the station has.'), el('div', { class: 'fields' }, conditionFields(known))),
       el('button', { class: 'wide', key: 'start' }, unit?.underWay ? 'Go on' : 'Start'))];
 }
+
+/** Benches that lead the unit's test and of which nothing is heard any more: they are taken over, with a word. */
+const silent = (unit) => (unit?.leads ?? []).filter((lease) => lease.silent && lease.station !== page.state.station);
 
 /** What the sheet Job says already, where this unit is the one on the bench. */
 const knownConditions = (unit) => (unit && page.state.session?.unit.id === unit.id ? page.state.session.conditions : []);
@@ -1608,7 +1619,7 @@ async function startTest(unit, retest) {
   const opened = [...document.querySelectorAll('input[name=opened]:checked')].map((box) => box.value);
   const touched = draft('touched').split(/[,;+\s]+/).filter(Boolean);
   const body = { ...(unit ? { unit: unit.id } : { list: id, serial }), tester: meOr('tester'), takeOver: ledByAnother(),
-    conditions: changedConditions(knownConditions(unit)), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
+    conditions: changedConditions(knownConditions(unit)), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '', word: silent(unit).length ? draft('word') : '' };
   if (await act('start', body)) {
     page.drafts.clear();
     go('bench');

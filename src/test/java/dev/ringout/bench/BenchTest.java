@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.bench.BenchState.Tone;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
+import dev.ringout.store.StoredUnit;
 import dev.ringout.support.Run;
 import dev.ringout.support.ScriptedMeter;
+import dev.ringout.support.SilentBench;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -336,6 +338,78 @@ class BenchTest {
       assertEquals(2, later.bench.state().session().orElseThrow().progress().made());
     }
     assertEquals(0, said("store", "check").code());
+  }
+
+  private StoredUnit seven(BenchOfTest bench) throws Exception {
+    String list = bench.list(BenchOfTest.cable(folder)).file().digest();
+    return bench.bench.tests().find("7", list).orElseThrow();
+  }
+
+  /** A laptop falls asleep with the probes on a unit, and wakes up when others went on with it. */
+  @Test
+  void a_bench_that_was_taken_over_keeps_nothing_more_and_says_who_did_and_why() throws Exception {
+    start();
+    at.type(GOOD);
+    try (BenchOfTest other = BenchOfTest.in(folder, "bench 2")) {
+      SilentBench.in(at.store, "bench 1");
+      Refused noWord =
+          assertThrows(
+              Refused.class, () -> other.bench.start(seven(other), BenchOfTest.by("K. Novak")));
+      assertTrue(noWord.problems().get(0).text().contains("bench 1 (R. Adeyemi)"));
+      other.bench.start(
+          seven(other),
+          new Bench.Start("K. Novak", Map.of(), Set.of(), Set.of(), "", "bench 1 has no power"));
+      other.type(GOOD);
+      String asked = at.step().id();
+      Refused late = assertThrows(Refused.class, () -> at.bench.typed(asked, "OL", ""));
+      assertTrue(late.problems().get(0).text().contains("K. Novak at bench 2"), "" + late);
+      assertEquals(
+          late.problems().get(0).text(), at.bench.state().session().orElseThrow().trouble());
+      Run check = said("check", "unit:7");
+      assertTrue(check.out().contains("2 continuity"), check.out());
+      Run history = said("units", "7");
+      assertTrue(
+          history
+              .out()
+              .replaceAll("\\s+", " ")
+              .contains("bench 1 (R. Adeyemi): bench 1 has no power"),
+          history.out());
+    }
+    assertEquals(0, said("store", "check").code());
+  }
+
+  @Test
+  void a_bench_that_is_left_needs_no_word_to_be_gone_on_with() throws Exception {
+    start();
+    at.type(GOOD);
+    assertTrue(said("units").out().contains("bench 1 (R. Adeyemi) leads"));
+    Path away = folder.resolve("away.db");
+    assertEquals(0, said("store", "backup", away).code());
+    assertTrue(
+        Run.of("units", "--store", away).out().contains("bench 1 (R. Adeyemi) leads"),
+        "on a copy that is taken along it has to be known");
+    at.bench.leave();
+    SilentBench.in(at.store, "bench 1");
+    assertTrue(said("units").out().contains("under way, no verdict yet"));
+    try (BenchOfTest other = BenchOfTest.in(folder, "bench 2")) {
+      other.bench.start(seven(other), BenchOfTest.by("K. Novak"));
+      other.type(GOOD);
+    }
+  }
+
+  /** Two programs by one name: the one that was started last is the bench. */
+  @Test
+  void of_two_starts_of_one_bench_the_earlier_keeps_nothing_more() throws Exception {
+    start();
+    at.type(GOOD);
+    try (BenchOfTest again = BenchOfTest.in(folder)) {
+      again.bench.start(seven(again), BenchOfTest.by("R. Adeyemi"));
+      again.type(GOOD);
+      Refused refused = assertThrows(Refused.class, () -> at.type(GOOD));
+      assertTrue(refused.problems().get(0).text().contains("another start of bench 1"));
+      again.type(GOOD);
+    }
+    assertTrue(said("check", "unit:7").out().contains("3 continuity"));
   }
 
   @Test

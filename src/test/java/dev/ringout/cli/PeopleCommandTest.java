@@ -167,4 +167,12 @@ class PeopleCommandTest {
     assertEquals(64, at("bench", "--listen", "127.0.0.1", "--practice").code());
     assertEquals(64, at("bench", "--listen", "127.0.0.1", "--port", "8443").code());
   }
+
+  /** Two benches that are both called bench would take each other's tests. */
+  @Test
+  void a_bench_on_a_server_has_a_name_of_its_own() {
+    Run run = Run.of("bench", "--store", "postgresql://127.0.0.1:9/shop");
+    assertEquals(64, run.code());
+    assertTrue(run.err().contains("--station"), run.err());
+  }
 }

@@ -131,6 +131,11 @@ class BenchApiTest {
     page.post(ticks, with(tick, "checked", "r. adeyemi")).isRefused(400);
     Answered checked = page.post(ticks, with(tick, "checked", "K. Novak")).is("ticks");
     assertEquals("K. Novak", of(of(checked.list("ends").get(0), "checked"), "who"));
+    page.post("/api/session/finish", Map.of()).is("state");
+    page.post(ticks, with(tick, "undone", "R. Adeyemi")).is("ticks");
+    Answered unit = page.get("/api/units/" + unit()).is("unit");
+    assertEquals(true, unit.json().get("underWay"));
+    assertEquals(List.of(), unit.list("leads"), "who ticks an end leads nothing");
     assertEquals(0, Run.of("store", "check", "--store", page.store()).code());
   }
 

@@ -3,10 +3,12 @@ package dev.ringout.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.support.SilentBench;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 
 /** A unit that is left and gone on with, that two people read, and that was worked on. */
 class StationsIT {
@@ -39,6 +41,38 @@ class StationsIT {
       String check = one.said("check", "unit:0430").out();
       assertTrue(check.contains("7 continuity"), check);
       assertEquals(0, one.said("store", "check").code());
+    }
+  }
+
+  /** A bench fell asleep: whoever goes on says why, and the sleeper reads that nothing is kept. */
+  @Test
+  void a_test_of_a_bench_that_is_silent_is_taken_over_with_a_word() throws Exception {
+    Path lamps = BenchWithPage.lamps(folder);
+    try (BenchWithPage one = BenchWithPage.typed(folder, lamps);
+        BenchWithPage other = BenchWithPage.another(folder, "Bench 2", lamps)) {
+      Mechanic adeyemi = new Mechanic(BROWSER.open(one.ticket()));
+      adeyemi.begins("0434", "R. Adeyemi");
+      adeyemi.types("0.07");
+      SilentBench.in(one.store(), "Bench 1");
+      Mechanic novak = new Mechanic(BROWSER.open(other.ticket()));
+      novak.tab.go("#/units");
+      novak.tab.press("0434");
+      novak.tab.waitForText(".leads", "Bench 1: R. Adeyemi led this test, and nothing is heard");
+      novak.tab.press("Go on where it was left");
+      novak.tab.fill("Who holds the probes", "K. Novak");
+      novak.tab.waitForText("form", "nobody may hold probes at this unit");
+      novak.tab.fill("Why you take the test over", "Bench 1 has no power");
+      novak.tab.press("Go on");
+      novak.tab.waitFor(".run");
+      novak.types("0.07");
+      adeyemi.tab.front().waitForText("#trouble", "K. Novak at Bench 2 took this test over");
+      adeyemi.tab.keys("9");
+      adeyemi.tab.keys(Keys.SPACE);
+      adeyemi.tab.waitForText("#banners", "Nothing is kept here any more");
+      adeyemi.tab.waitForText("#now", "9");
+      String history = one.said("units", "0434").out().replaceAll("\\s+", " ");
+      assertTrue(history.contains("Bench 1 has no power"), history);
+      assertTrue(one.said("check", "unit:0434").out().contains("2 continuity"));
     }
   }
 

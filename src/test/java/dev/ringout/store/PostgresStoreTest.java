@@ -55,6 +55,10 @@ class PostgresStoreTest extends StoreContract implements StoreContract.OnPostgre
     try (Store store = Stores.open(bench, environment(), true)) {
       assertEquals(Store.Added.ADDED, store.add(sheet("0418", "a", "1")));
       assertEquals(1, Stores.check(store).sessions());
+      String test = store.sessions(store.units().get(0).unit()).get(0).id();
+      Lease lease = store.lead(test, "bench 1", "R. Adeyemi");
+      store.goOn(lease);
+      store.giveBack(lease);
     }
     for (String table : JdbcStore.TABLES) {
       for (String sql :

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.KeyPair;
 import java.security.KeyPairGenerator;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
@@ -293,6 +294,38 @@ abstract class StoreContract {
     }
   }
 
+  private static Kind kind(Parted one) {
+    return one.finding().kind();
+  }
+
+  /** A bench without network lets people in by what it was told before, and keeps that. */
+  @Test
+  void who_came_in_at_a_bench_without_network_is_told_behind_who_came_in_elsewhere()
+      throws StoreTrouble {
+    try (Store shop = open(withPeople());
+        Store bench = open(empty())) {
+      Stores.copy(shop, bench);
+      SaidOfPeople here =
+          new SaidOfPeople(
+              SaidOfPeople.Kind.SIGNED_IN, "2026-12-01T08:00:00Z", "R. Adeyemi", "B\tbench 3");
+      bench.tell(here);
+      shop.tell(said(SaidOfPeople.Kind.SIGNED_OUT, "A"));
+      shop.decide(5, List.of(said(SaidOfPeople.Kind.WITHDRAWN, "A")));
+      for (int i = 0; i < 2; i++) {
+        assertEquals(List.of(), Stores.copy(bench, shop).parted());
+        assertEquals(8, shop.people().size(), "once");
+        assertEquals("B\tbench 3", shop.people().get(7).body());
+        assertEquals(List.of(), Stores.check(shop).findings());
+      }
+      // What was decided without the shop is not slipped in behind what the shop decided.
+      bench.decide(5, List.of(said(SaidOfPeople.Kind.OUT_EVERYWHERE, "A")));
+      List<Parted> parted = Stores.copy(bench, shop).parted();
+      assertEquals(List.of(Kind.TWO_HISTORIES), parted.stream().map(StoreContract::kind).toList());
+      assertEquals("signed_out", parted.get(0).to().orElseThrow().kind());
+      assertEquals(8, shop.people().size());
+    }
+  }
+
   @Test
   void people_are_copied_behind_those_that_are_there_and_nothing_where_both_went_on()
       throws StoreTrouble {
@@ -305,10 +338,10 @@ abstract class StoreContract {
       assertEquals(from.people(), to.people());
       to.tell(said(SaidOfPeople.Kind.SIGNED_IN, "A"));
       assertEquals(List.of(), Stores.copy(from, to).parted(), "has all of it, and more");
-      from.tell(said(SaidOfPeople.Kind.SIGNED_IN, "B"));
+      from.decide(5, List.of(said(SaidOfPeople.Kind.ROLES, "B")));
       assertEquals(
           List.of(Kind.TWO_HISTORIES),
-          Stores.copy(from, to).parted().stream().map(StoreFinding::kind).toList());
+          Stores.copy(from, to).parted().stream().map(StoreContract::kind).toList());
       assertEquals(7, to.people().size());
     }
   }
@@ -385,17 +418,141 @@ abstract class StoreContract {
   /** Its engine is told by its test. */
   interface OnPostgres {}
 
+  /** All that is in it, and how it was made. */
+  private String whole(StoreAddress address) throws SQLException, StoreTrouble {
+    StringBuilder all = new StringBuilder();
+    List<String> tables = new ArrayList<>(JdbcStore.TABLES);
+    tables.add(Migrations.HISTORY);
+    try (Connection connection = Stores.engine(address, environment()).open(true);
+        Statement statement = connection.createStatement()) {
+      for (String table : tables) {
+        try (ResultSet rows = statement.executeQuery("select * from " + table + " order by 1, 2")) {
+          while (rows.next()) {
+            for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
+              all.append(rows.getString(i)).append('|');
+            }
+            all.append('\n');
+          }
+        }
+      }
+    }
+    return all.toString();
+  }
+
   @Test
   void a_store_of_a_newer_version_is_left_as_it_is() throws Exception {
     StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1"));
+    }
     behindItsBack(
         address,
         "update " + Migrations.HISTORY + " set \"version\" = '99' where \"version\" = '1'");
-    StoreTrouble newer = assertThrows(StoreTrouble.class, () -> open(address));
-    assertEquals(StoreTrouble.Reason.NOT_UNDERSTOOD, newer.reason());
-    assertTrue(newer.text().contains("use a newer ringout"), newer.text());
-    assertThrows(
-        StoreTrouble.class, () -> Stores.migrate(address, environment(), Optional.empty()));
+    String before = whole(address);
+    for (boolean toWrite : new boolean[] {true, false}) {
+      StoreTrouble newer =
+          assertThrows(StoreTrouble.class, () -> Stores.open(address, environment(), toWrite));
+      assertEquals(StoreTrouble.Reason.NOT_UNDERSTOOD, newer.reason());
+      assertTrue(newer.text().contains("use a newer ringout"), newer.text());
+    }
+    StoreTrouble newer =
+        assertThrows(
+            StoreTrouble.class, () -> Stores.migrate(address, environment(), Optional.empty()));
+    assertTrue(newer.text().contains("nothing was changed"), newer.text());
+    assertEquals(before, whole(address));
+  }
+
+  @Test
+  void a_store_of_an_earlier_version_is_left_as_it_is_until_somebody_says_migrate()
+      throws Exception {
+    StoreAddress address = nothing();
+    Migrations.migrate(Stores.engine(address, environment()), Migrations.CURRENT - 1);
+    String before = whole(address);
+    for (boolean toWrite : new boolean[] {true, false}) {
+      StoreTrouble older =
+          assertThrows(StoreTrouble.class, () -> Stores.open(address, environment(), toWrite));
+      assertTrue(older.text().contains("then say ringout store migrate"), older.text());
+    }
+    assertEquals(before, whole(address));
+  }
+
+  /** A bench stays open for days, and at night somebody takes the store along. */
+  @Test
+  void a_program_under_whose_hands_the_store_becomes_another_version_adds_nothing_more()
+      throws Exception {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1"));
+      behindItsBack(
+          address,
+          "insert into "
+              + Migrations.HISTORY
+              + " select \"installed_rank\" + 1, '99', \"description\", \"type\", \"script\","
+              + " \"checksum\", \"installed_by\", \"installed_on\", \"execution_time\","
+              + " \"success\" from "
+              + Migrations.HISTORY
+              + " order by 1 desc limit 1");
+      String before = whole(address);
+      for (int i = 0; i < 2; i++) {
+        StoreTrouble refused =
+            assertThrows(StoreTrouble.class, () -> store.add(sheet("0418", "b", "1")));
+        assertTrue(refused.text().contains("another version while it was open"), refused.text());
+        assertThrows(
+            StoreTrouble.class, () -> store.append(last(store), end(store), note("lid missing")));
+        assertThrows(StoreTrouble.class, () -> store.lead(last(store).id(), "bench 1", "A"));
+      }
+      assertEquals(before, whole(address));
+    }
+  }
+
+  /** Killed, started again, killed a little later, and so on until it is through. */
+  @Test
+  void steps_that_are_killed_half_way_go_on_when_they_are_started_again() throws Exception {
+    for (int version : new int[] {0, 1, Migrations.CURRENT - 1}) {
+      StoreAddress address = nothing();
+      Engine engine = Stores.engine(address, environment());
+      if (version > 0) {
+        Migrations.migrate(engine, version);
+        for (String row : EarlierRows.of(version, this instanceof OnPostgres)) {
+          behindItsBack(address, row);
+        }
+      }
+      int kills = 0;
+      int statements = 2;
+      while (!isThrough(new KilledEngine(engine, statements))) {
+        kills++;
+        statements += 9;
+        if (engine.isThere() && version > 0) {
+          // Half way it is of the one version or of the other, and says so.
+          openedOrRefused(address);
+        }
+      }
+      assertTrue(kills >= 2, "killed " + kills + " times");
+      Stores.migrate(address, environment(), Optional.empty());
+      try (Store store = open(address)) {
+        StoreState state = Stores.check(store);
+        assertEquals(List.of(), state.findings(), "from version " + version);
+        assertEquals(version > 0 ? 1 : 0, state.sessions());
+        assertEquals(Store.Added.ADDED, store.add(sheet("0500", "z", "1")));
+      }
+    }
+  }
+
+  private static boolean isThrough(Engine engine) {
+    try {
+      Migrations.migrate(engine, Migrations.CURRENT);
+      return true;
+    } catch (StoreTrouble e) {
+      return false;
+    }
+  }
+
+  private void openedOrRefused(StoreAddress address) {
+    try {
+      open(address).close();
+    } catch (StoreTrouble e) {
+      assertTrue(e.text().contains("ringout store migrate"), e.text());
+    }
   }
 
   @Test
@@ -477,11 +634,11 @@ abstract class StoreContract {
       from.add(sheet("0418", "a", "1"));
       Stores.copy(from, to);
       from.append(last(from), end(from), note("lid missing"));
-      assertEquals(new Stores.Copy(0, 1, List.of()), Stores.copy(from, to));
+      assertEquals(new Stores.Copy(0, 1, 0, List.of()), Stores.copy(from, to));
       assertEquals(Stores.check(from).digest(), Stores.check(to).digest());
-      assertEquals(new Stores.Copy(0, 0, List.of()), Stores.copy(from, to));
+      assertEquals(new Stores.Copy(0, 0, 0, List.of()), Stores.copy(from, to));
       to.append(last(to), end(to), note("found"));
-      assertEquals(new Stores.Copy(0, 0, List.of()), Stores.copy(from, to), "TO is ahead");
+      assertEquals(new Stores.Copy(0, 0, 0, List.of()), Stores.copy(from, to), "TO is ahead");
     }
   }
 
@@ -497,7 +654,7 @@ abstract class StoreContract {
       String before = Stores.check(to).digest();
       Stores.Copy copied = Stores.copy(from, to);
       assertEquals(
-          List.of(Kind.TWO_HISTORIES), copied.parted().stream().map(StoreFinding::kind).toList());
+          List.of(Kind.TWO_HISTORIES), copied.parted().stream().map(StoreContract::kind).toList());
       assertEquals(before, Stores.check(to).digest());
     }
   }
@@ -687,6 +844,115 @@ abstract class StoreContract {
     }
   }
 
+  private static Session begun(Store store) throws StoreTrouble {
+    store.add(sheet("0418", "a", "1"));
+    return last(store);
+  }
+
+  /** A program that was stopped in the middle of a reading, and goes on an hour later. */
+  @Test
+  void who_is_late_with_an_earlier_fence_adds_nothing() throws StoreTrouble {
+    StoreAddress address = empty();
+    try (Store late = open(address);
+        Store store = open(address)) {
+      Session test = begun(store);
+      Lease before = late.lead(test.id(), "bench 1", "R. Adeyemi");
+      Lease now = store.lead(test.id(), "bench 1", "K. Novak");
+      assertTrue(now.fence() > before.fence());
+      StoreTrouble refused =
+          assertThrows(
+              StoreTrouble.class,
+              () -> late.append(test, end(late), note("late"), Optional.of(before), List.of()));
+      assertEquals(StoreTrouble.Reason.TAKEN_OVER, refused.reason());
+      assertTrue(refused.text().contains("K. Novak"), refused.text());
+      assertThrows(StoreTrouble.class, () -> late.goOn(before));
+      late.giveBack(before);
+      store.append(test, end(store), note("in time"), Optional.of(now), List.of());
+      assertEquals(List.of(now.fence()), store.leases().stream().map(Lease::fence).toList());
+      assertEquals(5, store.entries(test).size());
+    }
+  }
+
+  @Test
+  void two_stations_lead_one_test_each_by_a_lease_of_its_own() throws StoreTrouble {
+    try (Store store = open(empty())) {
+      Session test = begun(store);
+      Lease one = store.lead(test.id(), "bench 1", "R. Adeyemi");
+      Lease other = store.lead(test.id(), "bench 2", "K. Novak");
+      store.append(test, end(store), note("one"), Optional.of(one), List.of());
+      store.append(test, end(store), note("other"), Optional.of(other), List.of());
+      assertEquals(
+          List.of("bench 1", "bench 2"),
+          store.leases(test.id()).stream().map(Lease::station).toList());
+      store.giveBack(one);
+      assertEquals(
+          List.of("bench 2"), store.leases(test.id()).stream().map(Lease::station).toList());
+    }
+  }
+
+  /** Its time is counted by the store's own clock: benches may have others. */
+  @Test
+  void a_test_is_taken_over_after_its_time_and_not_before() throws Exception {
+    StoreAddress address = empty();
+    try (Store late = open(address);
+        Store store = open(address)) {
+      Session test = begun(store);
+      Lease gone = late.lead(test.id(), "bench 1", "R. Adeyemi");
+      Lease here = store.lead(test.id(), "bench 2", "K. Novak");
+      assertFalse(gone.isSilent());
+      assertThrows(
+          StoreTrouble.class,
+          () -> store.append(test, end(store), note("early"), Optional.of(here), List.of(gone)));
+      assertEquals(3, store.entries(test).size(), "the word is not there without the deed");
+      behindItsBack(
+          address, "update lease set until_second = until_second - 3600 where station = 'bench 1'");
+      assertTrue(store.leases(test.id()).get(0).isSilent());
+      store.append(test, end(store), note("in time"), Optional.of(here), List.of(gone));
+      StoreTrouble refused =
+          assertThrows(
+              StoreTrouble.class,
+              () -> late.append(test, end(late), note("late"), Optional.of(gone), List.of()));
+      assertTrue(refused.text().contains("K. Novak at bench 2 took this test over"));
+      assertEquals(5, store.entries(test).size());
+    }
+  }
+
+  /** Whoever slept over his time, and was not taken over, is still the only one who adds there. */
+  @Test
+  void who_is_late_and_was_not_taken_over_goes_on() throws Exception {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      Session test = begun(store);
+      Lease lease = store.lead(test.id(), "bench 1", "R. Adeyemi");
+      behindItsBack(address, "update lease set until_second = 1");
+      store.append(test, end(store), note("late"), Optional.of(lease), List.of());
+      assertFalse(store.leases(test.id()).get(0).isSilent());
+    }
+  }
+
+  /** Who leads is no evidence: two stores with the same content have the same digest. */
+  @Test
+  void leases_are_in_no_copy_and_in_no_digest() throws StoreTrouble {
+    try (Store store = open(empty());
+        Store other = open(empty())) {
+      Session test = begun(store);
+      String before = Stores.check(store).digest();
+      store.lead(test.id(), "bench 1", "R. Adeyemi");
+      assertEquals(before, Stores.check(store).digest());
+      Stores.copy(store, other);
+      assertEquals(before, Stores.check(other).digest());
+      assertEquals(List.of(), other.leases());
+      // A backup may be taken along: who goes on with it has to know.
+      Stores.copyLeases(store, other);
+      Stores.copyLeases(store, other);
+      assertEquals(
+          List.of("bench 1: R. Adeyemi, 1"),
+          other.leases().stream()
+              .map(one -> one.station() + ": " + one.who() + ", " + one.fence())
+              .toList());
+    }
+  }
+
   /** Two benches that each read the same unit apart from the other. */
   @Test
   void two_first_tests_of_one_unit_do_not_become_one_history() throws StoreTrouble {
@@ -697,7 +963,7 @@ abstract class StoreContract {
       String before = Stores.check(to).digest();
       assertEquals(
           List.of(Kind.TWO_HISTORIES),
-          Stores.copy(from, to).parted().stream().map(StoreFinding::kind).toList());
+          Stores.copy(from, to).parted().stream().map(StoreContract::kind).toList());
       assertEquals(before, Stores.check(to).digest());
     }
   }
@@ -748,20 +1014,163 @@ abstract class StoreContract {
     assertEquals(List.of(Kind.CHAIN_BROKEN), kinds(address));
   }
 
+  /** A test at a bench without network, while the unit was tested at another. */
   @Test
-  void of_a_unit_that_parted_nothing_later_is_copied() throws StoreTrouble {
-    StoreAddress other = empty();
+  void a_test_that_was_begun_without_network_becomes_the_next_of_its_unit() throws StoreTrouble {
+    try (Store bench = open(empty());
+        Store shop = open(empty())) {
+      shop.add(sheet("0418", "a", "1"));
+      Stores.copy(shop, bench);
+      bench.add(sheet("0418", "b", "1", "2"));
+      bench.add(sheet("0418", "c", "1"));
+      shop.add(sheet("0418", "d", "1"));
+      Stores.Copy copied = Stores.copy(bench, shop);
+      assertEquals(List.of(), copied.parted());
+      assertEquals(2, copied.handedOver());
+      List<Session> sessions = shop.sessions(shop.units().get(0).unit());
+      assertEquals(
+          List.of("a", "d", "b", "c"),
+          sessions.stream().map(one -> one.id().substring(0, 1)).toList());
+      assertEquals(bodies(bench, 1), bodies(shop, 2));
+      assertEquals(List.of(), Stores.check(shop).findings());
+      assertTrue(Stores.copy(bench, shop).isNothing(), "handed over again it is there already");
+      bench.append(last(bench), end(bench), note("lid missing"));
+      assertEquals(1, Stores.copy(bench, shop).grown());
+      assertTrue(Stores.copy(bench, shop).isNothing());
+      assertEquals(bodies(bench, 2), bodies(shop, 3));
+      assertEquals(List.of(), Stores.check(shop).findings());
+    }
+  }
+
+  /** The bodies of the how-manieth test of the only unit. */
+  private static List<String> bodies(Store store, int index) throws StoreTrouble {
+    Session session = store.sessions(store.units().get(0).unit()).get(index);
+    return store.entries(session).stream().map(Entry::body).toList();
+  }
+
+  /** The next test was built on the end as it was then. */
+  @Test
+  void a_test_behind_one_that_was_noted_upon_meanwhile_breaks_no_chain() throws StoreTrouble {
+    try (Store bench = open(empty());
+        Store shop = open(empty())) {
+      shop.add(sheet("0418", "a", "1"));
+      Stores.copy(shop, bench);
+      shop.append(last(shop), end(shop), note("lid missing"));
+      bench.add(sheet("0418", "b", "1"));
+      assertEquals(1, Stores.copy(bench, shop).handedOver());
+      assertEquals(List.of(), Stores.check(shop).findings());
+    }
+  }
+
+  @Test
+  void of_a_test_that_went_on_in_two_ways_both_are_told_and_nothing_is_written()
+      throws StoreTrouble {
+    try (Store bench = open(empty());
+        Store shop = open(empty())) {
+      shop.add(sheet("0418", "a", "1"));
+      Stores.copy(shop, bench);
+      bench.append(last(bench), end(bench), note("at the bench"));
+      shop.append(last(shop), end(shop), note("in the shop"));
+      bench.add(sheet("0418", "b", "1"));
+      String before = Stores.check(shop).digest();
+      Stores.Copy copied = Stores.copy(bench, shop);
+      assertEquals(0, copied.sessions(), "what comes behind it hangs on it");
+      Parted parted = copied.parted().get(0);
+      assertEquals(Kind.TWO_HISTORIES, parted.finding().kind());
+      assertEquals(4, parted.finding().seq());
+      assertEquals("at the bench", parted.from().orElseThrow().body());
+      assertEquals("in the shop", parted.to().orElseThrow().body());
+      assertEquals(before, Stores.check(shop).digest());
+    }
+  }
+
+  /** A signature is over the hashes themselves: on others it would be nobody's. */
+  @Test
+  void a_test_that_is_signed_is_not_put_behind_another() throws Exception {
+    try (Store bench = open(empty());
+        Store shop = open(empty())) {
+      shop.add(sheet("0418", "a", "1"));
+      Stores.copy(shop, bench);
+      Map<String, String> tests = Map.of(last(bench).id(), end(bench).hash());
+      bench.add(sheet("0418", "b", "1"));
+      bench.append(last(bench), end(bench), List.of(signature(bench, tests)));
+      shop.add(sheet("0418", "c", "1"));
+      assertEquals(
+          List.of(Kind.TWO_HISTORIES),
+          Stores.copy(bench, shop).parted().stream().map(StoreContract::kind).toList());
+      assertEquals(2, shop.sessions(shop.units().get(0).unit()).size());
+    }
+  }
+
+  /** One hour, two benches: these are two units by one number. */
+  @Test
+  void a_unit_that_was_read_at_two_places_at_once_is_not_put_together() throws StoreTrouble {
+    for (boolean same : new boolean[] {true, false}) {
+      try (Store bench = open(empty());
+          Store shop = open(empty())) {
+        shop.add(sheet("0418", "a", "1"));
+        Stores.copy(shop, bench);
+        bench.add(led("b", "2026-12-01T08:00:00Z", "2026-12-01T09:00:00Z"));
+        shop.add(
+            same
+                ? led("c", "2026-12-01T08:30:00Z", "2026-12-01T08:40:00Z")
+                : led("c", "2026-12-01T10:30:00Z", "2026-12-01T10:40:00Z"));
+        Stores.Copy copied = Stores.copy(bench, shop);
+        assertEquals(same ? 0 : 1, copied.handedOver());
+        assertEquals(same ? 1 : 0, copied.parted().size());
+      }
+    }
+  }
+
+  private static NewSession led(String id, String from, String until) {
+    NewSession sheet = sheet("0418", id, "1", "2");
+    Session one = sheet.session();
+    List<Entry.Draft> entries = new ArrayList<>(sheet.entries());
+    entries.set(1, new Entry.Draft(EntryKind.READING, from, "R. Adeyemi", "1"));
+    entries.set(2, new Entry.Draft(EntryKind.READING, until, "R. Adeyemi", "2"));
+    Session led =
+        new Session(
+            one.id(),
+            one.unitKey(),
+            one.harness(),
+            1,
+            one.station(),
+            one.who(),
+            one.started(),
+            "bench " + id,
+            "",
+            one.program(),
+            one.added());
+    return new NewSession(sheet.harness(), sheet.serial(), led, "bench " + id, entries);
+  }
+
+  /** What was changed at the bench is not made whole by being handed over. */
+  @Test
+  void a_chain_that_is_broken_is_not_handed_over() throws Exception {
+    StoreAddress address = empty();
+    try (Store bench = open(address);
+        Store shop = open(empty())) {
+      bench.add(sheet("0418", "a", "1\nA\t\t0.31"));
+      bench.add(sheet("0419", "b", "1"));
+      behindItsBack(address, "update entry set body = '1' where body like '%0.31'");
+      Stores.Copy copied = Stores.copy(bench, shop);
+      assertEquals(
+          List.of(Kind.ENTRY_CHANGED), copied.parted().stream().map(StoreContract::kind).toList());
+      assertEquals(List.of("0419"), shop.units().stream().map(u -> u.unit().serial()).toList());
+    }
+  }
+
+  /** A job template that was made after a bench was filled comes with the next copy. */
+  @Test
+  void what_stations_carry_along_goes_on_where_one_has_more() throws StoreTrouble {
     try (Store from = open(empty());
-        Store to = open(other)) {
-      from.add(sheet("0418", "a", "1"));
+        Store to = open(empty())) {
+      from.keep(new Station("bench 1", "2026-11-30T10:00:00Z", "procedure\tA"));
       Stores.copy(from, to);
-      from.add(sheet("0418", "b", "1"));
-      from.add(sheet("0418", "c", "1"));
-      to.add(sheet("0418", "d", "1"));
-      Stores.Copy copied = Stores.copy(from, to);
-      assertEquals(0, copied.sessions());
-      assertEquals(1, copied.parted().size());
-      assertEquals(2, to.sessions(to.units().get(0).unit()).size());
+      from.keep(new Station("bench 1", "2026-12-01T10:00:00Z", "procedure\tB"));
+      from.keep(new Station("bench 2", "2026-12-01T10:00:00Z", "procedure\tB"));
+      Stores.copy(from, to);
+      assertEquals(from.stations(), to.stations());
     }
   }
 
