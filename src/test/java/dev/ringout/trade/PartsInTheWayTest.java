@@ -69,8 +69,7 @@ class PartsInTheWayTest {
     unit.reads("J1-E", "R1-1", "0.05").reads("J1-D", "R1-2", "0.05");
     unit.reads("R1-1", "R1-2", "100").reads("J1-A", "J1-B", "OL");
     CheckResult result = unit.reads("J1-D", "J1-E", "100").check();
-    assertEquals(
-        Pattern.REVERSED, assertInstanceOf(Miswire.class, OnlyFault.of(result)).pattern());
+    assertEquals(Pattern.REVERSED, assertInstanceOf(Miswire.class, OnlyFault.of(result)).pattern());
     assertEquals(List.of(), result.diagnosis().unexplained());
   }
 }
