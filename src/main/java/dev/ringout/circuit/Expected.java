@@ -73,6 +73,13 @@ public sealed interface Expected {
   record ThroughParts(
       double lowOhms, double highOhms, double shortOhms, boolean mayBeAnything, List<Integer> parts)
       implements Expected {
+    /**
+     * Less or more no ohmmeter tells from nothing and from an open (common practice, no source).
+     */
+    private static final double LEAST_OHMS = 1e-3;
+
+    private static final double MOST_OHMS = 1e9;
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.throughParts(this);
@@ -96,6 +103,22 @@ public sealed interface Expected {
     /** Whether any of the resistances that a reading leaves possible is what the parts allow. */
     public boolean allows(OhmsRange seen) {
       return seen.highOhms() >= lowOhms && seen.lowOhms() <= highOhms;
+    }
+
+    /**
+     * Whether a reading mostly tells these from others: what both may read is less than half of
+     * what either may, counted in decades.
+     */
+    public boolean isToldFrom(ThroughParts other) {
+      double common =
+          decade(Math.min(highOhms, other.highOhms)) - decade(Math.max(lowOhms, other.lowOhms));
+      double either =
+          decade(Math.max(highOhms, other.highOhms)) - decade(Math.min(lowOhms, other.lowOhms));
+      return common < either / 2;
+    }
+
+    private static double decade(double ohms) {
+      return Math.log10(Math.max(LEAST_OHMS, Math.min(MOST_OHMS, ohms)));
     }
 
     /** How far the value may be off to either side; without bound where the parts may be open. */

@@ -102,23 +102,26 @@ public sealed interface Fault {
       return new Finding(certainty, readings, others, story, runnerUp);
     }
 
-    /** The same where it may be something else; then it is not certain. */
+    /**
+     * The same where it may be something else besides the alternatives that it has; then it is not
+     * certain.
+     */
     public Finding beside(List<Alternative> others) {
-      return with(List.copyOf(others)).inDoubt();
+      List<Alternative> more = others.stream().filter(other -> !isGiven(other)).toList();
+      double left = 1 - more.stream().mapToDouble(Alternative::odds).sum();
+      List<Alternative> all = new ArrayList<>(more);
+      alternatives.forEach(one -> all.add(new Alternative(one.odds() * left, one.slips())));
+      all.sort(Comparator.comparingDouble(Alternative::odds).reversed());
+      return with(List.copyOf(all)).inDoubt();
+    }
+
+    private boolean isGiven(Alternative other) {
+      return alternatives.stream().anyMatch(one -> one.slips().equals(other.slips()));
     }
 
     /** The same, not certain. */
     public Finding inDoubt() {
       return new Finding(certainty.inDoubt(), readings, alternatives, story, runnerUp);
-    }
-
-    /** The same where it may be something else besides the alternatives that it has. */
-    public Finding alsoBeside(List<Alternative> others) {
-      double left = 1 - others.stream().mapToDouble(Alternative::odds).sum();
-      List<Alternative> all = new ArrayList<>(others);
-      alternatives.forEach(one -> all.add(new Alternative(one.odds() * left, one.slips())));
-      all.sort(Comparator.comparingDouble(Alternative::odds).reversed());
-      return beside(all);
     }
 
     /** The same, shown by more readings. */
@@ -425,8 +428,7 @@ public sealed interface Fault {
 
     @Override
     public WrongPart beside(List<Alternative> others) {
-      return new WrongPart(
-          finding.alsoBeside(others), part, how, points, lowOhms, highOhms, measured);
+      return new WrongPart(finding.beside(others), part, how, points, lowOhms, highOhms, measured);
     }
   }
 

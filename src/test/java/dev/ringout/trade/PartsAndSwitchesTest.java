@@ -11,6 +11,7 @@ import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Miswire;
 import dev.ringout.diagnose.Fault.Open;
 import dev.ringout.diagnose.Fault.Pattern;
+import dev.ringout.diagnose.Fault.Shorted;
 import dev.ringout.diagnose.Fault.WrongPart;
 import dev.ringout.diagnose.Fault.WrongSwitch;
 import dev.ringout.diagnose.NextReading;
@@ -315,17 +316,46 @@ class PartsAndSwitchesTest {
             .readsIn("S1=MADE", "P2-1", "P2-2", "0.3")
             .readsIn("S1=MADE", "P2-1", "P2-3", "0.3")
             .check();
-    Fault fault = theOnlyFault(result);
     // A wire on the common terminal would read just the same: both are said.
-    assertInstanceOf(Miswire.class, fault);
+    Shorted shorted = assertInstanceOf(Shorted.class, theOnlyFault(result));
+    assertEquals("[S1-COM, S1-NC]", shorted.points().toString());
+    assertEquals(SwitchFault.WELDED, shorted.equivalents().get(0).how());
+    assertEquals("[S1-COM, S1-NC]", shorted.equivalents().get(0).contact().toString());
+    assertInstanceOf(
+        SlipFact.Misplaced.class, shorted.finding().alternatives().get(0).slips().get(0));
+  }
+
+  /**
+   * At rest the common terminal is joined to NC: a whisker from either to NO reads the same there,
+   * and so does a contact that never opens. Actuated, NC is apart from the common terminal.
+   */
+  @Test
+  void a_short_at_a_closed_contact_may_be_on_either_side_until_it_is_read_open() {
+    UnitUnderTest unit =
+        new UnitUnderTest(folder)
+            .contact("S1,FREE,COM,NC")
+            .contact("S1,MADE,COM,NO")
+            .wire("W1,J1-1,S1-COM,22,1 m")
+            .wire("W2,J2-1,S1-NC,22,1 m")
+            .wire("W3,J3-1,S1-NO,22,1 m")
+            .reads("J1-1", "S1-COM", "0.05")
+            .reads("J2-1", "S1-NC", "0.05")
+            .reads("J3-1", "S1-NO", "0.05")
+            .reads("S1-COM", "S1-NC", "0.01")
+            .reads("S1-COM", "S1-NO", "0.05")
+            .insulation("J2-1", "J3-1", "0");
+    Fault atRest = theOnlyFault(unit.check());
+    assertEquals(Certainty.LIKELY, atRest.finding().certainty());
+    assertEquals("[S1-NC, S1-NO]", atRest.points().toString());
     assertTrue(
-        fault.finding().alternatives().stream()
+        atRest.finding().alternatives().stream()
             .flatMap(alternative -> alternative.slips().stream())
             .anyMatch(
                 slip ->
                     slip instanceof SlipFact.BadSwitch bad
                         && bad.how() == SwitchFault.WELDED
-                        && bad.contact().toString().equals("[S1-COM, S1-NC]")));
+                        && bad.contact().toString().equals("[S1-COM, S1-NO]")),
+        atRest.toString());
   }
 
   /** A relay with two poles that is not energised: one fault however many contacts it has. */

@@ -29,22 +29,52 @@ final class Bridges {
       if (bridged.isPresent()) {
         List<Slip> others = new ArrayList<>(settled);
         others.remove(i);
+        SlippedNets nets = evidence.nets(others, state);
         settled.set(
-            i, between(bridged.get().one(), bridged.get().other(), evidence.nets(others, state)));
+            i,
+            between(
+                bridged.get().one(),
+                pieceWith(bridged.get().one(), nets),
+                bridged.get().other(),
+                pieceWith(bridged.get().other(), nets)));
       }
     }
     return List.copyOf(settled);
   }
 
-  /** A bridge between two groups, put where pins of theirs are next to each other if any are. */
-  Slip between(int from, int to, SlippedNets nets) {
-    List<Integer> fromPoints = points(nets, from);
-    List<Integer> toPoints = points(nets, to);
+  /**
+   * Bridges between two groups. Where contacts of switches hold a group together there is one from
+   * each of its pieces: in another position only that piece is joined to the other group.
+   */
+  List<Slip> between(int from, int to, SlippedNets nets) {
+    List<Slip> bridges = new ArrayList<>();
+    for (List<Integer> one : nets.piecesOf(nets.groupOf(from))) {
+      for (List<Integer> other : nets.piecesOf(nets.groupOf(to))) {
+        bridges.add(between(pointIn(one, from), one, pointIn(other, to), other));
+      }
+    }
+    return bridges;
+  }
+
+  private static List<Integer> pieceWith(int point, SlippedNets nets) {
+    return nets.piecesOf(nets.groupOf(point)).stream()
+        .filter(piece -> piece.contains(point))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The point itself where it is of the piece; else any of it. */
+  private static int pointIn(List<Integer> piece, int point) {
+    return piece.contains(point) ? point : piece.get(0);
+  }
+
+  /** A bridge between two pieces, put where pins of theirs are next to each other if any are. */
+  private Slip between(int from, List<Integer> fromPoints, int to, List<Integer> toPoints) {
     int one = from;
     int other = to;
     int nearest = neighbours.sameItem(from, to) ? neighbours.distance(from, to) : FARTHEST;
-    for (int a : fromPoints) {
-      for (int b : toPoints) {
+    for (int a : few(fromPoints)) {
+      for (int b : few(toPoints)) {
         if (neighbours.sameItem(a, b) && neighbours.distance(a, b) < nearest) {
           nearest = neighbours.distance(a, b);
           one = a;
@@ -55,13 +85,7 @@ final class Bridges {
     return new Slip.Bridged(Math.min(one, other), Math.max(one, other));
   }
 
-  private static List<Integer> points(SlippedNets nets, int point) {
-    List<Integer> points = new ArrayList<>();
-    for (int one : nets.pointsOf(nets.groupOf(point))) {
-      if (points.size() < MOST_POINTS) {
-        points.add(one);
-      }
-    }
-    return points;
+  private static List<Integer> few(List<Integer> points) {
+    return points.subList(0, Math.min(points.size(), MOST_POINTS));
   }
 }

@@ -324,7 +324,7 @@ final class Candidates {
   }
 
   private void joinPoints(int from, int to, SlippedNets nets, Set<Slip> found) {
-    found.add(bridges.between(from, to, nets));
+    found.addAll(bridges.between(from, to, nets));
     List<Integer> fromWires = few(nets.wiresIn(nets.groupOf(from)));
     List<Integer> toWires = few(nets.wiresIn(nets.groupOf(to)));
     moveInto(fromWires, nets.groupOf(to), nets, found);

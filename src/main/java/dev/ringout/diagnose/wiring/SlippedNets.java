@@ -11,6 +11,7 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -18,8 +19,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 
 /**
  * The nets of a unit with slips in it, in one state. Only the listed nets that a slip touches are
@@ -290,6 +293,52 @@ final class SlippedNets implements Partition {
   @Override
   public int[] pointsOf(int group) {
     return group >= listed.count() ? pointsOf.get(group - listed.count()) : listed.pointsOf(group);
+  }
+
+  /** A group in the pieces that are left of it without contacts of switches. */
+  List<List<Integer>> piecesOf(int group) {
+    List<Integer> points = Arrays.stream(pointsOf(group)).boxed().toList();
+    List<int[]> edges = edgesOf(group);
+    if (edges.stream().noneMatch(this::isContact)) {
+      return List.of(points);
+    }
+    Map<Integer, Integer> local = new HashMap<>();
+    points.forEach(point -> local.put(point, local.size()));
+    DisjointPoints joined = new DisjointPoints(points.size());
+    edges.stream()
+        .filter(edge -> !isContact(edge))
+        .forEach(edge -> joined.union(at(local, edge[1]), at(local, edge[2])));
+    return List.copyOf(
+        points.stream()
+            .collect(
+                Collectors.groupingBy(
+                    point -> joined.firstOf(at(local, point)), TreeMap::new, Collectors.toList()))
+            .values());
+  }
+
+  /** What joins the points of a group: each the conductor and its two points. */
+  private List<int[]> edgesOf(int group) {
+    List<int[]> edges = new ArrayList<>();
+    if (isAsListed(group) && !affectedNets.contains(group)) {
+      for (int conductor : listed.conductorsOf(group)) {
+        edges.add(new int[] {conductor, circuit.from(conductor), circuit.to(conductor)});
+      }
+    } else {
+      for (int point : pointsOf(group)) {
+        for (int[] edge : edgesAt.getOrDefault(point, List.of())) {
+          edges.add(new int[] {edge[0], point, edge[1]});
+        }
+      }
+    }
+    return edges;
+  }
+
+  private boolean isContact(int[] edge) {
+    return edge[0] != BRIDGE && circuit.conductors().get(edge[0]).asContact().isPresent();
+  }
+
+  private static int at(Map<Integer, Integer> local, int point) {
+    return local.getOrDefault(point, 0);
   }
 
   @Override

@@ -181,9 +181,25 @@ final class TellingReading {
                   .throughParts()
                   .filter(parts -> evidence.isMade(probing, parts, there))
                   .isPresent();
-      shown.add(isKnown ? new Shown(AS_READ, one.expected(), one.poorly()) : one);
+      String key = isKnown ? AS_READ : alike(one, shown).map(Shown::key).orElse(one.key());
+      shown.add(new Shown(key, one.expected(), one.poorly()));
     }
     return shown;
+  }
+
+  /** What a meter would hardly tell from it: another value of parts within nearly the same ohms. */
+  private static Optional<Shown> alike(Shown one, List<Shown> others) {
+    return one.expected()
+        .throughParts()
+        .flatMap(
+            parts ->
+                others.stream()
+                    .filter(other -> !other.key().equals(AS_READ))
+                    .filter(other -> other.expected().throughParts().isPresent())
+                    .filter(
+                        other ->
+                            other.expected().throughParts().stream().noneMatch(parts::isToldFrom))
+                    .findFirst());
   }
 
   private Shown shown(Probing probing, SlippedNets nets) {
