@@ -60,6 +60,42 @@ diff <(grep -A9 Digest "$folder/before") <(grep -A9 Digest "$folder/after") && e
 PGUSER=ringout_owner PGPASSWORD="own er" $ringout store migrate --role bench --store "postgresql://localhost:$port/copied$tls"
 $ringout store copy "$folder/backup.db" "postgresql://localhost:$port/copied$tls"
 
+say "keys: made, listed, withdrawn, checked"
+echo "four lamps on a bridge" > "$folder/passphrase"
+$ringout people add "Maren Lindqvist" --role administrator --passphrase "$folder/passphrase" --who "Maren Lindqvist"
+$ringout people add "Katarina Novak" --role inspector --passphrase "$folder/passphrase" --who "Maren Lindqvist"
+$ringout report --new-key "$folder/katarina.key" --passphrase "$folder/passphrase"
+$ringout people key "Katarina Novak" --key "$folder/katarina.key.pub" --who "Maren Lindqvist"
+$ringout people keys -o "$folder/keys.txt"
+code=0; $ringout report unit:0417 -o "$folder/record.html" --seal "$folder/katarina.key" --passphrase "$folder/passphrase" || code=$?; [ $code -le 2 ]
+$ringout report --verify "$folder/record.html" --keys "$folder/keys.txt" | grep "Katarina Novak"
+print=$(cut -f 3 "$folder/keys.txt" | tail -1)
+$ringout people withdraw-key "$print" --why "tablet lost" --who "Maren Lindqvist"
+$ringout people keys -o "$folder/keys.txt" --force
+$ringout report --verify "$folder/record.html" --keys "$folder/keys.txt" | grep "good at its time"
+
+say "a bench that is served, stopped, and has its certificate renewed"
+fingerprint() {
+  XDG_DATA_HOME="$folder/bench" $ringout bench --listen "localhost:$((port + 2))" --station "bench 1" --no-browser < /dev/null > "$folder/bench.log" 2>&1 &
+  bench=$!
+  for i in $(seq 120); do grep -q "^Valid until" "$folder/bench.log" && break; sleep 1; done
+  openssl s_client -connect "localhost:$((port + 2))" < /dev/null 2>/dev/null | openssl x509 -noout -fingerprint -sha256
+  kill -TERM $bench; code=0; wait $bench || code=$?; [ $code = 143 ]
+}
+fingerprint > "$folder/one"
+fingerprint > "$folder/same"
+cmp "$folder/one" "$folder/same"
+rm -r "$folder/bench/ringout/tls"
+fingerprint > "$folder/other"
+if cmp -s "$folder/one" "$folder/other"; then echo "NOT RENEWED"; exit 1; fi
+echo "another certificate after the renewal"
+
+if command -v systemd-analyze > /dev/null; then
+  say "the unit of systemd"
+  awk '/```ini/{f=1;next}/```/{f=0}f' docs/how-to/run-a-shop.md | sed 's|/opt/ringout/ringout|/bin/true|' > "$folder/ringout-bench.service"
+  systemd-analyze verify "$folder/ringout-bench.service"
+fi
+
 say "replica"
 as env HOME="$folder" PGPASSWORD=mirror PGSSLMODE=require "$bin/pg_basebackup" -h localhost -p "$port" -U mirror -D "$folder/replica" -R
 as bash -c "echo 'port = $((port + 1))' >> '$folder/replica/postgresql.conf'"

@@ -30,6 +30,7 @@ final class Asked {
       case PERSON -> "";
       case SEAL_KEY -> "--seal: ";
       case TRUSTED_KEY -> "--key: ";
+      case KEY_LIST -> "--keys: ";
     };
   }
 }

@@ -5,10 +5,15 @@ import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.PeopleJson;
 import dev.ringout.people.Member;
 import dev.ringout.people.Role;
+import dev.ringout.seal.Keys;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.text.PeopleText;
+import dev.ringout.units.Text;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.PublicKey;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -49,7 +54,8 @@ final class PeopleCommand implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "what of the people? add, role, passphrase, withdraw or list");
+        spec.commandLine(),
+        "what of the people? add, role, passphrase, withdraw, list, key, withdraw-key or keys");
   }
 
   /** Something that is done with the people. */
@@ -144,6 +150,114 @@ final class PeopleCommand implements Runnable {
       @Mixin StoreOption at)
       throws WrongRequest {
     return done(at, who, (people, said) -> people.withdraw(name, why, said));
+  }
+
+  @Command(
+      name = "key",
+      mixinStandardHelpOptions = true,
+      description = "Somebody signs with a key that was made already; the page makes keys itself.")
+  int key(
+      @Parameters(paramLabel = NAME, description = "The person.") String name,
+      @Option(
+              names = "--key",
+              required = true,
+              paramLabel = "PUB",
+              description = "The public half; the other stays with the person.")
+          Path key,
+      @Option(
+              names = "--until",
+              paramLabel = "DAY",
+              description = "Its last day (UTC), such as 2027-12-31.")
+          Optional<LocalDate> until,
+      @Option(names = WHO, required = true, paramLabel = NAME, description = WHO_SAYS) String who,
+      @Mixin StoreOption at)
+      throws WrongRequest {
+    PublicKey open;
+    try {
+      open = Keys.publicKey(key);
+    } catch (Keys.Unusable e) {
+      throw new ParameterException(spec.commandLine(), "--key: " + e.getMessage());
+    }
+    return doneWithKeys(
+        at,
+        who,
+        (people, said) -> {
+          people.addKey(name, open, until, said);
+          return name + " signs with key " + Keys.fingerprint(open) + " from now on.";
+        });
+  }
+
+  @Command(
+      name = "withdraw-key",
+      mixinStandardHelpOptions = true,
+      description =
+          "A key counts no more from now on; what was signed with it before stays signed.")
+  int withdrawKey(
+      @Parameters(paramLabel = "FINGERPRINT", description = "By what the key is known.")
+          String fingerprint,
+      @Option(names = "--why", required = true, paramLabel = "TEXT", description = "Why.")
+          String why,
+      @Option(names = WHO, required = true, paramLabel = NAME, description = WHO_SAYS) String who,
+      @Mixin StoreOption at)
+      throws WrongRequest {
+    return doneWithKeys(
+        at,
+        who,
+        (people, said) -> {
+          people.withdrawKey(fingerprint, why, said);
+          return "The key counts no more. Give out the list of keys anew.";
+        });
+  }
+
+  /** Something that is done with keys, and what is told of it. */
+  private interface KeyDeed {
+    String done(PeopleJob people, PeopleJob.Said said) throws StoreTrouble, WrongRequest;
+  }
+
+  private int doneWithKeys(StoreOption at, String who, KeyDeed deed) throws WrongRequest {
+    try {
+      String told = deed.done(at.door().people(), new PeopleJob.Said(who, Instant.now()));
+      output.out().println(Text.visible(told));
+      return ExitCode.DONE;
+    } catch (StoreTrouble e) {
+      return Trouble.say(output, at.store().shown(), e);
+    }
+  }
+
+  @Command(
+      name = "keys",
+      mixinStandardHelpOptions = true,
+      description =
+          "Writes the list of keys, for \"ringout report --verify --keys\": whose each is, from"
+              + " and until when, withdrawn and why.")
+  int keys(
+      @Option(
+              names = "-o",
+              converter = PathOfResult.class,
+              paramLabel = FILE,
+              description = "Where to; else it is shown.")
+          Optional<Path> to,
+      @Option(names = "--force", description = "Write over an existing FILE.") boolean force,
+      @Mixin StoreOption at) {
+    try {
+      String list = at.door().people().keys().list().text();
+      if (to.isEmpty()) {
+        output.out().print(list);
+        return ExitCode.DONE;
+      }
+      int code =
+          output.write(
+              List.of(
+                  ResultFile.file(
+                      to.get(), out -> out.write(list.getBytes(StandardCharsets.UTF_8)))),
+              force);
+      if (code == ExitCode.DONE) {
+        output.written(to.get(), "keep it where nobody else can change it");
+      }
+      return code;
+    } catch (StoreTrouble e) {
+      return Trouble.say(output, at.store().shown(), e);
+    }
   }
 
   @Command(

@@ -22,6 +22,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyPair;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -138,6 +139,14 @@ final class ReportCommand implements Callable<Integer> {
           "With --verify and --continues: a public key that is trusted. May be given more than"
               + " once.")
   private List<Path> trusted = new ArrayList<>();
+
+  @Option(
+      names = "--keys",
+      paramLabel = "LIST",
+      description =
+          "With --verify: the shop's list of keys, as \"ringout people keys\" writes it: whose each"
+              + " is, and from when to when.")
+  private Optional<Path> keyList = Optional.empty();
 
   @Option(
       names = OptionNames.INPUTS,
@@ -274,6 +283,7 @@ final class ReportCommand implements Callable<Integer> {
       Path to, RecordFile form, Path sealFile, Answer.Given<RecordJob.Result> answer) {
     output.err().print(ProblemText.write(answer.problems()));
     RecordJob.Result result = answer.value();
+    Instant now = Instant.now();
     List<String> digest = new ArrayList<>();
     ResultFile record =
         ResultFile.file(
@@ -288,7 +298,7 @@ final class ReportCommand implements Callable<Integer> {
     ResultFile seal =
         ResultFile.file(
             sealFile,
-            out -> out.write(result.seal(digest.get(0)).getBytes(StandardCharsets.UTF_8)));
+            out -> out.write(result.seal(digest.get(0), now).getBytes(StandardCharsets.UTF_8)));
     int code = output.write(List.of(record, seal), force);
     if (code != ExitCode.DONE) {
       return code;
@@ -303,7 +313,8 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int verify(Path record) throws WrongRequest, Stopped {
-    VerifyJob.Result result = store.door().verify(new VerifyJob.Request(record, trusted, inputs));
+    VerifyJob.Result result =
+        store.door().verify(new VerifyJob.Request(record, trusted, keyList, inputs));
     for (SealFinding sealFinding : result.findings()) {
       output
           .out()

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.security.PublicKey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,13 +24,16 @@ final class Chain {
 
   private final Path folder;
   private final SealFile last;
-  private final List<PublicKey> known;
+  private final KnownKeys trusted;
+  private final KnownKeys known;
   private final List<SealFinding> findings = new ArrayList<>();
 
-  private Chain(Path folder, SealFile last, List<PublicKey> known) {
+  private Chain(Path folder, SealFile last, KnownKeys trusted) {
     this.folder = folder;
     this.last = last;
-    this.known = known;
+    this.trusted = trusted;
+    // Who signed the last vouches for the records of his own before it.
+    this.known = trusted.and(last.read().key().filter(key -> last.read().isSignedWell()));
   }
 
   /**
@@ -41,12 +43,8 @@ final class Chain {
    * @param last the seal of the record that was asked for
    * @param trusted the keys that are trusted
    */
-  static List<SealFinding> walk(Path folder, SealFile last, List<PublicKey> trusted) {
-    List<PublicKey> known = new ArrayList<>(trusted);
-    if (last.read().isSignedWell()) {
-      last.read().key().ifPresent(known::add);
-    }
-    Chain chain = new Chain(folder, last, known);
+  static List<SealFinding> walk(Path folder, SealFile last, KnownKeys trusted) {
+    Chain chain = new Chain(folder, last, trusted);
     List<Seal.Earlier> earlier = last.seal().earlier();
     for (int i = 0; i < earlier.size(); i++) {
       chain.earlier(earlier.get(i), earlier.subList(0, i));
@@ -108,11 +106,16 @@ final class Chain {
       add(last.isSigned() ? Kind.EARLIER_SIGNATURE_MISSING : Kind.EARLIER_NOT_SIGNED, name);
     } else if (!file.read().isSignedWell()) {
       add(Kind.EARLIER_SIGNATURE_WRONG, name, key);
-    } else if (file.isSignedByOneOf(known)) {
+    } else if (isSignedByKnown(file)) {
       add(Kind.EARLIER_SIGNATURE_GOOD, name, key);
+      trusted.said(file.read()).ifPresent(findings::add);
     } else {
       add(Kind.EARLIER_SIGNATURE_BY_A_KEY_NOT_GIVEN, name, key);
     }
+  }
+
+  private boolean isSignedByKnown(SealFile file) {
+    return file.read().isSignedWell() && file.read().key().filter(known::isKnown).isPresent();
   }
 
   /** What the last record says of an earlier one, against what that one says itself. */
@@ -152,7 +155,7 @@ final class Chain {
         add(Kind.CONTINUED, seal.record().name(), other.record().name());
       } else if (!isAmong(other.record(), seal.earlier())) {
         // Anyone can lay a seal by a key of his own beside it.
-        boolean counts = !last.isSigned() || file.isSignedByOneOf(known);
+        boolean counts = !last.isSigned() || isSignedByKnown(file);
         Kind kind = counts ? Kind.FORKED : Kind.FORKED_BY_A_KEY_NOT_GIVEN;
         Optional<String> shared = shared(seal, other);
         if (shared.isPresent()) {

@@ -6,7 +6,9 @@ import dev.ringout.people.Passphrases;
 import dev.ringout.people.People;
 import dev.ringout.people.People.Refusal;
 import dev.ringout.people.Role;
+import dev.ringout.people.ShopKeys;
 import dev.ringout.readings.Person;
+import dev.ringout.seal.KeyList;
 import dev.ringout.store.Entry;
 import dev.ringout.store.Fields;
 import dev.ringout.store.SaidOfPeople;
@@ -14,7 +16,9 @@ import dev.ringout.store.SaidOfPeople.Kind;
 import dev.ringout.store.Store;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.units.Text;
+import java.security.PublicKey;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -64,6 +68,67 @@ public final class PeopleJob {
     return new Listed(store.shown(), people().all(), history ? store.open().people() : List.of());
   }
 
+  /** The keys with which they sign. */
+  public ShopKeys keys() throws StoreTrouble {
+    return ShopKeys.of(store.open().people());
+  }
+
+  /**
+   * Somebody signs with a key from now on.
+   *
+   * @param until its last day
+   * @throws WrongRequest where there is no such person, or the key is known already
+   */
+  public KeyList addKey(String name, PublicKey key, Optional<LocalDate> until, Said said)
+      throws StoreTrouble, WrongRequest {
+    return tellOfKey(
+        said,
+        keys ->
+            keys.added(
+                people().named(name).filter(Member::isIn).orElseThrow(() -> nobody(name)),
+                key,
+                until,
+                said.who(),
+                said.at()));
+  }
+
+  private static Refusal nobody(String name) {
+    return new Refusal("nobody called " + Text.visible(name) + " signs in here");
+  }
+
+  /**
+   * A key counts no more, from now on.
+   *
+   * @param fingerprint by what it is known
+   * @throws WrongRequest where there is no such key, or nothing says why
+   */
+  public KeyList withdrawKey(String fingerprint, String why, Said said)
+      throws StoreTrouble, WrongRequest {
+    return tellOfKey(said, keys -> keys.withdrawn(fingerprint, why, said.who(), said.at()));
+  }
+
+  /** What is said of a key. */
+  private interface OfKey {
+    SaidOfPeople said(ShopKeys keys) throws Refusal, StoreTrouble;
+  }
+
+  private KeyList tellOfKey(Said said, OfKey ofKey) throws StoreTrouble, WrongRequest {
+    requireNamed(said);
+    Store open = store.openToWrite();
+    try {
+      open.tell(ofKey.said(ShopKeys.of(open.people())));
+    } catch (Refusal e) {
+      throw new WrongRequest(Part.PERSON, e.text());
+    }
+    return ShopKeys.of(open.people()).list();
+  }
+
+  private static void requireNamed(Said said) throws WrongRequest {
+    if (!Person.isNamed(said.who()) || !Text.visibleInOneLine(said.who()).equals(said.who())) {
+      throw new WrongRequest(Part.WHO, "\"" + Text.visible(said.who()) + "\" names nobody");
+    }
+  }
+
   /** What is decided of people as they are. */
   private interface Decision {
     List<SaidOfPeople> of(People people) throws Refusal;
@@ -71,9 +136,7 @@ public final class PeopleJob {
 
   private Member decide(String name, Said said, Decision decision)
       throws StoreTrouble, WrongRequest {
-    if (!Person.isNamed(said.who()) || !Text.visibleInOneLine(said.who()).equals(said.who())) {
-      throw new WrongRequest(Part.WHO, "\"" + Text.visible(said.who()) + "\" names nobody");
-    }
+    requireNamed(said);
     Store open = store.openToWrite();
     People people = People.of(open.peopleWhoMay());
     try {

@@ -25,6 +25,7 @@ import dev.ringout.work.WorkPapers;
 import java.nio.file.Path;
 import java.security.KeyPair;
 import java.security.PublicKey;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -113,8 +114,12 @@ public final class RecordJob {
       said = List.copyOf(said);
     }
 
-    /** The text of the seal, signed where there is a key. */
-    public String seal(String sha256OfWritten) {
+    /**
+     * The text of the seal, signed where there is a key.
+     *
+     * @param now when it is signed
+     */
+    public String seal(String sha256OfWritten, Instant now) {
       String name = String.valueOf(to.getFileName());
       Seal seal =
           new Seal(
@@ -130,7 +135,7 @@ public final class RecordJob {
               record.earlier(),
               FailedFirst.of(record, name),
               record.notes());
-      return key.map(seal::signed).orElseGet(seal::text);
+      return key.map(pair -> seal.signed(pair, now)).orElseGet(seal::text);
     }
   }
 
@@ -189,7 +194,8 @@ public final class RecordJob {
    */
   private static SealFile before(Before before, Optional<KeyPair> key, Path to)
       throws WrongRequest, Stopped {
-    List<PublicKey> known = new ArrayList<>(VerifyJob.keys(before.trusted()));
+    List<PublicKey> known =
+        new ArrayList<>(KnownKeys.read(before.trusted(), Optional.empty()).given());
     key.map(KeyPair::getPublic).ifPresent(known::add);
     SealFile file = SealFile.toContinue(before.record(), known);
     String name = String.valueOf(to.getFileName());

@@ -1,6 +1,5 @@
 package dev.ringout.jobs;
 
-import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.record.EmbeddedDigest;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.Keys;
@@ -38,10 +37,12 @@ public final class VerifyJob {
    * What is asked.
    *
    * @param trusted the public keys that are trusted
+   * @param list the shop's list of keys
    * @param inputs a folder in which the inputs may lie as well as beside the record: what somebody
    *     else has written into a seal opens nothing elsewhere
    */
-  public record Request(Path record, List<Path> trusted, Optional<Path> inputs) {
+  public record Request(
+      Path record, List<Path> trusted, Optional<Path> list, Optional<Path> inputs) {
     /** What is given can't be changed afterwards. */
     public Request {
       trusted = List.copyOf(trusted);
@@ -49,7 +50,7 @@ public final class VerifyJob {
 
     /** A record beside which its inputs lie. */
     public static Request of(Path record, List<Path> trusted) {
-      return new Request(record, trusted, Optional.empty());
+      return new Request(record, trusted, Optional.empty(), Optional.empty());
     }
   }
 
@@ -80,11 +81,11 @@ public final class VerifyJob {
    * Looks at everything.
    *
    * @param store in which inputs may be kept; asked only where a seal names such
-   * @throws WrongRequest where the trusted key is none
+   * @throws WrongRequest where the trusted key, or the list of keys, is none
    * @throws Stopped where there is no record or no seal
    */
   public static Result run(Request request, StoreAtHand store) throws WrongRequest, Stopped {
-    List<PublicKey> keys = keys(request.trusted());
+    KnownKeys keys = KnownKeys.read(request.trusted(), request.list());
     SealFile file = SealFile.ofRecord(request.record());
     VerifyJob job = new VerifyJob(request);
     job.signature(file.read(), keys);
@@ -96,32 +97,11 @@ public final class VerifyJob {
     return new Result(List.copyOf(job.findings));
   }
 
-  /**
-   * Public keys by their files.
-   *
-   * @throws WrongRequest where one is none
-   */
-  static List<PublicKey> keys(List<Path> files) throws WrongRequest {
-    List<PublicKey> keys = new ArrayList<>();
-    for (Path file : files) {
-      keys.add(trusted(file));
-    }
-    return keys;
-  }
-
   private void add(Kind kind, String about) {
     findings.add(SealFinding.of(kind, about));
   }
 
-  private static PublicKey trusted(Path file) throws WrongRequest {
-    try {
-      return Keys.publicKey(file);
-    } catch (Keys.Unusable e) {
-      throw new WrongRequest(Part.TRUSTED_KEY, String.valueOf(e.getMessage()));
-    }
-  }
-
-  private void signature(Seal.Read read, List<PublicKey> trusted) {
+  private void signature(Seal.Read read, KnownKeys trusted) {
     if (read.signature().isEmpty() || read.key().isEmpty()) {
       add(trusted.isEmpty() ? Kind.NOT_SIGNED : Kind.SIGNATURE_MISSING, "");
       return;
@@ -132,12 +112,16 @@ public final class VerifyJob {
       kind = Kind.SIGNATURE_WRONG;
     } else if (trusted.isEmpty()) {
       kind = Kind.SIGNATURE_BY_A_KEY_NOT_GIVEN;
-    } else if (trusted.stream().noneMatch(key::equals)) {
+    } else if (trusted.list().isEmpty() && !trusted.isKnown(key)) {
       kind = Kind.SIGNATURE_BY_ANOTHER_KEY;
     } else {
       kind = Kind.SIGNATURE_GOOD;
     }
     add(kind, Keys.fingerprint(key));
+    if (kind == Kind.SIGNATURE_GOOD) {
+      // That it is of this key says nothing yet of whose the key was then.
+      trusted.said(read).ifPresent(findings::add);
+    }
   }
 
   private void record(Seal seal) {

@@ -38,7 +38,9 @@ public final class WrongRequest extends Exception {
     /** The key to seal with. */
     SEAL_KEY,
     /** The key that is trusted. */
-    TRUSTED_KEY
+    TRUSTED_KEY,
+    /** The list of keys that are trusted. */
+    KEY_LIST
   }
 
   private final Part part;

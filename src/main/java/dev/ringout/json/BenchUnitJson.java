@@ -192,15 +192,6 @@ public final class BenchUnitJson {
     return Json.object("who", ticked.who(), "at", ticked.at());
   }
 
-  /** The keys that lie on the bench, in which folder, and which of them others can read. */
-  public static String keys(String folder, List<String> names, List<String> open) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("folder", folder);
-    json.put("keys", names);
-    json.put("open", open);
-    return BenchJson.line(json);
-  }
-
   private static double hundredths(double millimetres) {
     return Math.round(millimetres * 100) / 100.0;
   }

@@ -129,7 +129,10 @@ public final class BenchPage implements AutoCloseable {
     new SessionRoutes(bench, units, callers).in(routes);
     UnitRoutes ofUnits = new UnitRoutes(door, bench, units, callers);
     ofUnits.in(routes);
-    new RecordRoutes(door, bench, units, ofUnits, callers).in(routes);
+    KeyRoutes keys =
+        new KeyRoutes(new KeyFolder(bench.setup().data()), callers.shop(), bench.setup().ticks());
+    keys.in(routes);
+    new RecordRoutes(door, bench, units, ofUnits, callers, keys).in(routes);
     new ListRoutes(door, bench, units).in(routes);
     new FloorRoutes(bench, units).in(routes);
     if (callers.shop().isEmpty()) {

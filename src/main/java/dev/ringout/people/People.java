@@ -68,7 +68,7 @@ public final class People {
       case PASSPHRASE -> with(before, before.roles(), second, seq);
       case OUT_EVERYWHERE -> with(before, before.roles(), before.kept(), seq);
       case WITHDRAWN -> new Member(before.name(), before.roles(), "", seq, before.added(), second);
-      case ADDED, SIGNED_IN, SIGNED_OUT, TURNED_AWAY -> before;
+      case ADDED, SIGNED_IN, SIGNED_OUT, TURNED_AWAY, KEY_ADDED, KEY_WITHDRAWN -> before;
     };
   }
 
@@ -217,7 +217,8 @@ public final class People {
   public static final class Refusal extends Exception {
     private static final long serialVersionUID = 1L;
 
-    Refusal(String text) {
+    /** Of a reason. */
+    public Refusal(String text) {
       super(text);
     }
 

@@ -3,6 +3,9 @@ package dev.ringout.seal;
 import java.security.GeneralSecurityException;
 import java.security.KeyPair;
 import java.security.PublicKey;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
@@ -72,10 +75,15 @@ public record Seal(
    * A seal as it was read, with its signature.
    *
    * @param signed the text that is signed
+   * @param at when it was signed, as who signed it says; absent in seals of the time before
    * @param key whose signature it says it is
    */
   public record Read(
-      Seal seal, String signed, Optional<PublicKey> key, Optional<byte[]> signature) {
+      Seal seal,
+      String signed,
+      Optional<Instant> at,
+      Optional<PublicKey> key,
+      Optional<byte[]> signature) {
     /** Whether the signature is of this text and by the key that the seal names. */
     public boolean isSignedWell() {
       return key.isPresent()
@@ -143,10 +151,27 @@ public record Seal(
     }
   }
 
-  /** The seal with a signature. */
+  /** The seal with a signature, which does not say when it was made. */
   public String signed(KeyPair pair) {
-    String signed = text() + keyLine(pair.getPublic());
+    return signed("", pair);
+  }
+
+  /**
+   * The seal with a signature.
+   *
+   * @param at when it is signed: the word of who signs, which nothing else shows
+   */
+  public String signed(KeyPair pair, Instant at) {
+    return signed(timeLine(at), pair);
+  }
+
+  private String signed(String time, KeyPair pair) {
+    String signed = text() + time + keyLine(pair.getPublic());
     return signed + signatureLine(Keys.sign(signed, pair.getPrivate()));
+  }
+
+  private static String timeLine(Instant at) {
+    return line("signed", at.truncatedTo(ChronoUnit.SECONDS).toString());
   }
 
   private static String keyLine(PublicKey key) {
@@ -193,7 +218,7 @@ public record Seal(
     if (!text.equals(reader.written(seal))) {
       throw new Unusable("it is not written as seals are");
     }
-    return new Read(seal, signed.toString(), reader.key, reader.signature);
+    return new Read(seal, signed.toString(), reader.at, reader.key, reader.signature);
   }
 
   private static final class Reader {
@@ -209,6 +234,7 @@ public record Seal(
     private final List<Earlier> earlier = new ArrayList<>();
     private final List<Failed> failed = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private Optional<Instant> at = Optional.empty();
     private Optional<PublicKey> key = Optional.empty();
     private Optional<byte[]> signature = Optional.empty();
 
@@ -228,11 +254,15 @@ public record Seal(
           case "earlier" -> earlier.add(earlier(parts));
           case "failed" -> failed.add(new Failed(parts[1], parts[2], parts[3], parts[4]));
           case "note" -> notes.add(parts[1]);
+          case "signed" -> at = Optional.of(Instant.parse(parts[1]));
           case "key" -> key = Optional.of(Keys.publicKey(Base64.getDecoder().decode(parts[1])));
           case "signature" -> signature = Optional.of(Base64.getDecoder().decode(parts[1]));
           default -> throw new Unusable("line " + number + " is none that a seal has");
         }
-      } catch (IndexOutOfBoundsException | IllegalArgumentException | GeneralSecurityException e) {
+      } catch (IndexOutOfBoundsException
+          | IllegalArgumentException
+          | DateTimeParseException
+          | GeneralSecurityException e) {
         throw new Unusable("line " + number + " can't be understood");
       }
     }
@@ -243,6 +273,7 @@ public record Seal(
      */
     String written(Seal seal) {
       return seal.text()
+          + at.map(Seal::timeLine).orElse("")
           + key.map(Seal::keyLine).orElse("")
           + signature.map(Seal::signatureLine).orElse("");
     }

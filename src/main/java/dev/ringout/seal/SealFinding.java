@@ -25,6 +25,16 @@ public record SealFinding(Kind kind, String about, String detail) {
     SIGNATURE_BY_ANOTHER_KEY(State.DIFFERS),
     SIGNATURE_BY_A_KEY_NOT_GIVEN(State.NOT_SHOWN),
     NOT_SIGNED(State.NOT_SHOWN),
+    /** By the shop's list of keys {@code about} is somebody's: {@code detail} says whose. */
+    KEY_LISTED(State.AS_SEALED),
+    /** So it was when it was signed, as who signed says; the key was withdrawn since. */
+    KEY_WITHDRAWN_SINCE(State.AS_SEALED),
+    KEY_WITHDRAWN_BEFORE(State.DIFFERS),
+    KEY_NOT_YET(State.DIFFERS),
+    KEY_NO_LONGER(State.DIFFERS),
+    /** The key does not count for ever, and the seal does not say when it was signed. */
+    KEY_AT_NO_TIME(State.NOT_SHOWN),
+    KEY_NOT_LISTED(State.DIFFERS),
     /** The seal is of {@code about}; the record's file is {@code detail}. */
     SEAL_OF_ANOTHER_RECORD(State.DIFFERS),
     RECORD_SAME(State.AS_SEALED),

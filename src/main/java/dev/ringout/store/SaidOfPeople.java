@@ -30,7 +30,11 @@ public record SaidOfPeople(Kind kind, String at, String who, String body) {
     /** The person went out. */
     SIGNED_OUT(false),
     /** Somebody tried to come in and was turned away. */
-    TURNED_AWAY(false);
+    TURNED_AWAY(false),
+    /** A key to sign with is the person's: its public half (DER, RFC 8410), and its last day. */
+    KEY_ADDED(false),
+    /** A key of the person's counts no more: by what it is known, and why. */
+    KEY_WITHDRAWN(false);
 
     private final boolean decides;
 

@@ -43,6 +43,8 @@ public final class PeopleWords {
       case SIGNED_IN -> "signed in at " + second;
       case SIGNED_OUT -> "signed out at " + second;
       case TURNED_AWAY -> "was turned away at " + second;
+      case KEY_ADDED -> "has another key to sign with";
+      case KEY_WITHDRAWN -> "signs no more with key " + Text.visibleInOneLine(second);
     };
   }
 }

@@ -45,6 +45,15 @@ public final class SealSentences {
       case SIGNATURE_BY_A_KEY_NOT_GIVEN ->
           "signature: good, by key " + sealFinding.about() + "; signer not checked, give --key";
       case NOT_SIGNED -> "signature: the seal is not signed, so anyone may have made it";
+      case KEY_LISTED -> key(sealFinding);
+      case KEY_WITHDRAWN_SINCE ->
+          key(sealFinding) + ": good at its time, if the time that the signer wrote is true";
+      case KEY_WITHDRAWN_BEFORE -> key(sealFinding) + ": signed after that";
+      case KEY_NOT_YET -> key(sealFinding) + ": signed before the key counts";
+      case KEY_NO_LONGER -> key(sealFinding) + ": signed after its last day";
+      case KEY_AT_NO_TIME ->
+          key(sealFinding) + ": the seal does not say when it was signed, the key not for ever";
+      case KEY_NOT_LISTED -> key(sealFinding) + ": signer not known, not in the list of keys";
       case SEAL_OF_ANOTHER_RECORD ->
           "the seal is of " + sealFinding.about() + ", not of " + sealFinding.detail();
       case RECORD_SAME -> "record " + sealFinding.about();
@@ -154,6 +163,11 @@ public final class SealSentences {
 
   private static String byKey(SealFinding sealFinding) {
     return "by key " + sealFinding.detail();
+  }
+
+  private static String key(SealFinding sealFinding) {
+    String facts = sealFinding.detail();
+    return "key " + sealFinding.about() + (facts.isEmpty() ? "" : ": " + facts);
   }
 
   private static String otherBytes(String what) {

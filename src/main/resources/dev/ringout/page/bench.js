@@ -558,6 +558,7 @@ async function load() {
       page.docs.unit = await ask(`/api/units/${encodeURIComponent(id)}`);
       await loadFaces(id);
       page.docs.units ??= await ask('/api/units?search=');
+      if (screen === 'record' && page.who.shop && may('sign')) page.docs.keys = await ask('/api/keys');
     }
     if (screen !== 'unit') { later(); return; }
     if (part === 'readings') page.docs.readings = await ask(`/api/units/${encodeURIComponent(id)}/readings?search=${encodeURIComponent(draft('reading-search'))}`);
@@ -1754,14 +1755,15 @@ function recordScreen(unit) {
       unit.open.sentences.length ? el('section', {}, el('h2', {}, 'What is still open'), openList(unit.open)) : null,
       el('section', { 'aria-labelledby': 'signed' }, el('h2', { id: 'signed' }, 'Signatures'),
         signatures.length ? el('ul', {}, signatures.map((entry) => el('li', {}, `${entry.who}: ${entry.text} ${day(entry.at)} ${clock(entry.at)}`))) : el('p', {}, 'Nobody has signed.')),
-      may('sign') ? signPart(unit) : null)];
+      may('sign') ? signPart(unit) : null,
+      may('sign') && page.who.shop ? keysPart() : null)];
 }
 
 function signPart(unit) {
   const send = async (event) => {
     event.preventDefault();
     try {
-      const key = draft('sign-key');
+      const key = page.who.shop ? byId('field-sign-key').value : draft('sign-key');
       await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: page.who.shop ? me() : draft('sign-who'), role: byId('field-sign-role').value, key, passphrase: byId('field-sign-pass').value });
       forget('sign-who', 'sign-key', 'sign-role');
       const { open } = await ask('/api/keys');
@@ -1778,9 +1780,56 @@ function signPart(unit) {
     el('form', { class: 'fields', onsubmit: send },
       page.who.shop ? ofWhom(me()) : field('sign-who', 'Name', { required: true, autocomplete: 'name' }),
       field('sign-role', 'As', { options: ROLES.filter(([value]) => !page.who.shop || page.who.roles.includes(value)).map(([value, label]) => el('option', { value }, label)) }, 'select'),
-      field('sign-key', 'Key file on the bench', { required: true, autocapitalize: 'off', spellcheck: 'false' }),
+      page.who.shop
+        ? field('sign-key', 'Your key', { required: true, options: usableKeys().map((key) => el('option', { value: key.name }, key.fingerprint)), help: usableKeys().length ? null : 'None lies on this bench. Make one below.' }, 'select')
+        : field('sign-key', 'Key file on the bench', { required: true, autocapitalize: 'off', spellcheck: 'false' }),
       field('sign-pass', 'Its passphrase', { type: 'password', autocomplete: 'off' }),
       el('button', { class: 'wide', key: 'sign' }, 'Sign this record')));
+}
+
+/** Keys of who is signed in that lie on this bench and count still. */
+const usableKeys = () => (page.docs.keys?.own ?? []).filter((key) => key.name && !key.withdrawn);
+
+function keysPart() {
+  const make = async (event) => {
+    event.preventDefault();
+    const passphrase = byId('field-key-pass').value;
+    const again = byId('field-key-again').value;
+    forget('key-pass', 'key-again');
+    if (passphrase !== again) { notice('The two passphrases differ.', 'bad'); later(); return; }
+    if (await ofKeys('/api/keys', { passphrase, until: draft('key-until') }, 'Your key is made. Take a copy of it along.')) forget('key-until');
+  };
+  return el('section', { 'aria-labelledby': 'own-keys' }, el('h2', { id: 'own-keys' }, 'Your keys'),
+    el('ul', { class: 'people' }, (page.docs.keys?.own ?? []).map(keyRow)),
+    el('p', {}, el('a', { class: 'button', href: '/api/key-list', download: 'keys.txt' }, 'The list of keys of the shop')),
+    fold('key-new', 'Make a key', el('form', { class: 'fields', onsubmit: make }, ofWhom(page.who.name),
+      field('key-pass', 'A passphrase of its own', { type: 'password', required: true, autocomplete: 'new-password', minlength: 12, help: 'Not the one you sign in with. 12 letters or more, of ASCII: some words do. Nobody can find it again.' }),
+      field('key-again', 'The same once more', { type: 'password', required: true, autocomplete: 'new-password' }),
+      field('key-until', 'Its last day', { type: 'date', help: 'Empty: until it is withdrawn.' }),
+      el('button', { class: 'wide', key: 'key-make' }, 'Make it'))));
+}
+
+function keyRow(key) {
+  const lasts = key.withdrawn ? `withdrawn ${day(key.withdrawn)}: ${key.why}` : `from ${day(key.from)}${key.until ? ` until ${key.until}` : ''}${key.name ? '' : ', not on this bench'}`;
+  return el('li', { key: `key-${key.fingerprint}` }, el('p', {}, el('b', {}, key.fingerprint), el('span', { class: 'place' }, lasts)),
+    el('div', { class: 'row' },
+      key.name ? el('a', { class: 'button', href: `/api/keys/${encodeURIComponent(key.name)}`, download: key.name, 'aria-label': `Take along key ${key.fingerprint}` }, 'Take it along') : null,
+      key.withdrawn ? null : press('Withdraw', () => textDialog('Withdraw this key', 'key-why', 'Why', 'Withdraw', (why) => ofKeys('/api/keys/withdraw', { fingerprint: key.fingerprint, why }, 'The key counts no more. Give out the list of keys anew.')),
+        { class: 'second', key: `key-withdraw-${key.fingerprint}`, 'aria-label': `Withdraw key ${key.fingerprint}` })));
+}
+
+/** Says something of one's keys; what comes back is all of them. */
+async function ofKeys(path, body, done) {
+  try {
+    page.docs.keys = await post(path, body);
+    notice(done);
+    later();
+    return true;
+  } catch (failure) {
+    refuse(failure);
+    later();
+    return false;
+  }
 }
 
 // ---------------------------------------------------------------- keys, scanner, files
@@ -2047,7 +2096,7 @@ const roleName = (role) => ROLE_NAMES[role] ?? role;
 
 const COMINGS = {
   added: 'came to the shop', roles: 'works as', passphrase: 'has a new passphrase', withdrawn: 'was withdrawn', 'out-everywhere': 'was signed out everywhere',
-  'signed-in': 'signed in', 'signed-out': 'signed out', 'turned-away': 'was turned away',
+  'signed-in': 'signed in', 'signed-out': 'signed out', 'turned-away': 'was turned away', 'key-added': 'has another key to sign with', 'key-withdrawn': 'signs no more with a key',
 };
 
 function roleTicks(key, chosen) {

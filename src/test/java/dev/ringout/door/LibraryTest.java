@@ -33,6 +33,7 @@ import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -104,7 +105,10 @@ class LibraryTest {
         Ringout.onFiles()
             .verify(
                 new VerifyJob.Request(
-                    folder.resolve("record.html"), List.of(), Optional.of(SAMPLES)));
+                    folder.resolve("record.html"),
+                    List.of(),
+                    Optional.empty(),
+                    Optional.of(SAMPLES)));
     assertTrue(
         verified.findings().stream()
             .noneMatch(finding -> finding.state() == SealFinding.State.DIFFERS),
@@ -197,7 +201,7 @@ class LibraryTest {
     RecordJob.Result record =
         Ringout.onFiles().record(RecordJob.Request.of(unit(CLEAN), first)).result().orElseThrow();
     Files.writeString(first, "<p>all is well</p>");
-    Files.writeString(VerifyJob.sealOf(first), record.seal(Digest.of(first)));
+    Files.writeString(VerifyJob.sealOf(first), record.seal(Digest.of(first), Instant.EPOCH));
     RecordJob.Request next =
         new RecordJob.Request(
             unit(CLEAN),
@@ -217,9 +221,11 @@ class LibraryTest {
     RecordJob.Result record =
         Ringout.onFiles().record(RecordJob.Request.of(unit(CLEAN), to)).result().orElseThrow();
     Files.writeString(to, RecordHtml.write(record.content(), PaperSize.A4));
-    Files.writeString(VerifyJob.sealOf(to), record.seal(Digest.of(to)));
+    Files.writeString(VerifyJob.sealOf(to), record.seal(Digest.of(to), Instant.EPOCH));
     VerifyJob.Result verified =
-        Ringout.onFiles().verify(new VerifyJob.Request(to, List.of(), Optional.of(Path.of(""))));
+        Ringout.onFiles()
+            .verify(
+                new VerifyJob.Request(to, List.of(), Optional.empty(), Optional.of(Path.of(""))));
     assertTrue(!verified.has(SealFinding.State.DIFFERS) && !verified.isAsSealed());
     assertEquals(
         List.of(SealFinding.Kind.NOT_SIGNED),

@@ -21,6 +21,7 @@ import dev.ringout.words.DiffWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -49,7 +50,8 @@ final class PlanRecordDiff {
     if (record.isPresent()) {
       Files.writeString(to, RecordHtml.write(record.get().content(), PaperSize.A4));
       String digest = Digest.of(to);
-      Files.writeString(folder.resolve("record.html.seal"), record.get().seal(digest));
+      Files.writeString(
+          folder.resolve("record.html.seal"), record.get().seal(digest, Instant.now()));
     }
 
     // What another revision asks for.

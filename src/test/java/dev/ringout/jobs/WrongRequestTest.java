@@ -86,6 +86,14 @@ class WrongRequestTest {
               DOOR.verify(
                   VerifyJob.Request.of(
                       folder.resolve("record.html"), List.of(folder.resolve("no-key.pem"))));
+      case KEY_LIST ->
+          () ->
+              DOOR.verify(
+                  new VerifyJob.Request(
+                      folder.resolve("record.html"),
+                      List.of(),
+                      Optional.of(folder.resolve("no-key.pem")),
+                      Optional.empty()));
     };
   }
 

@@ -289,7 +289,13 @@ class ShopTest {
                       .add(route.method() + " " + route.written()));
     }
     assertEquals(
-        Set.of("GET /api/keys", "POST /api/units/*/record.*.seal", "POST /api/units/*/sign"),
+        Set.of(
+            "GET /api/keys",
+            "GET /api/keys/*",
+            "POST /api/keys",
+            "POST /api/keys/withdraw",
+            "POST /api/units/*/record.*.seal",
+            "POST /api/units/*/sign"),
         byAct.get("sign"));
     assertEquals(Set.of("POST /api/units/*/take-back"), byAct.get("take-back"));
     assertEquals(Set.of("POST /api/units/*/note"), byAct.get("note"));

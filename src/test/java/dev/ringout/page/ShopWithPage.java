@@ -207,6 +207,20 @@ final class ShopWithPage implements AutoCloseable {
       return send(to(path).build());
     }
 
+    <T> HttpResponse<T> get(String path, HttpResponse.BodyHandler<T> handler) throws Exception {
+      return client.send(to(path).build(), handler);
+    }
+
+    HttpResponse<byte[]> bytes(String path, String type, byte[] body) throws Exception {
+      return client.send(
+          to(path)
+              .header("Content-Type", type)
+              .header("Origin", origin())
+              .POST(HttpRequest.BodyPublishers.ofByteArray(body))
+              .build(),
+          HttpResponse.BodyHandlers.ofByteArray());
+    }
+
     HttpResponse<InputStream> stream(String path) throws Exception {
       return client.send(to(path).build(), HttpResponse.BodyHandlers.ofInputStream());
     }
