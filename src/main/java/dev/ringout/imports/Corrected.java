@@ -11,12 +11,15 @@ import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** A list with what the user says of single cells and rows, counted so that none goes unseen. */
 final class Corrected {
@@ -26,25 +29,25 @@ final class Corrected {
   private static final String BEHIND = "(?=\\s*(?:[;,&(\\n]|$))";
 
   private final Corrections said;
-  private final Map<String, Meant> texts = new LinkedHashMap<>();
+  private final Map<String, String> texts = new LinkedHashMap<>();
+  private final Pattern pieces;
   private final Map<String, List<Place>> found = new HashMap<>();
   private final Map<Said<RowRange>, Integer> rows = new LinkedHashMap<>();
 
   Corrected(Corrections said) {
     this.said = said;
-    said.texts().forEach((text, meant) -> put(CellText.clean(text), meant));
+    said.texts().forEach((text, meant) -> texts.put(CellText.clean(text), meant));
+    this.pieces = pieces();
     said.leftOut().forEach(one -> rows.put(one, 0));
   }
 
-  private void put(String text, String meant) {
-    texts.put(text, new Meant(meant, Pattern.compile(BEFORE + Pattern.quote(text) + BEHIND)));
-  }
-
-  /** What a text is read as, and how it stands among several points of a cell. */
-  private record Meant(String text, Pattern piece) {
-    String in(String cell) {
-      return piece.matcher(cell).replaceAll("$1" + Matcher.quoteReplacement(text));
-    }
+  /** Each text as one of several points of a cell; the longest that fits is meant. */
+  private Pattern pieces() {
+    return Pattern.compile(
+        texts.keySet().stream()
+            .sorted(Comparator.comparing(String::length).reversed())
+            .map(Pattern::quote)
+            .collect(Collectors.joining("|", BEFORE + "(", ")" + BEHIND)));
   }
 
   Grid of(Grid grid) {
@@ -68,19 +71,19 @@ final class Corrected {
 
   private Cell amended(Cell cell, Place place) {
     String text = CellText.clean(cell.text());
-    Meant whole = texts.get(text);
+    String whole = texts.get(text);
     if (whole != null) {
       found(text, place);
-      return as(cell, whole.text());
+      return as(cell, whole);
     }
-    for (Map.Entry<String, Meant> one : texts.entrySet()) {
-      Meant meant = one.getValue();
-      if (text.contains(one.getKey()) && meant.piece().matcher(text).find()) {
-        found(one.getKey(), place);
-        return as(cell, meant.in(text));
-      }
-    }
-    return cell;
+    // In one pass, so that what one correction wrote is no text for the next.
+    String amended = pieces.matcher(text).replaceAll(piece -> meant(piece, place));
+    return amended.equals(text) ? cell : as(cell, amended);
+  }
+
+  private String meant(MatchResult piece, Place place) {
+    found(piece.group(2), place);
+    return piece.group(1) + Matcher.quoteReplacement(texts.getOrDefault(piece.group(2), ""));
   }
 
   private void found(String text, Place place) {
@@ -99,8 +102,7 @@ final class Corrected {
           if (places.isEmpty()) {
             findings.error(whole, new SheetOddity.NothingCorrected("read-as", text));
           } else {
-            findings.note(
-                places.get(0), new SheetOddity.ReadAsSaid(text, meant.text(), places.size()));
+            findings.note(places.get(0), new SheetOddity.ReadAsSaid(text, meant, places.size()));
           }
         });
     rows.forEach(

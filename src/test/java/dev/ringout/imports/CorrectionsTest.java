@@ -100,6 +100,22 @@ class CorrectionsTest {
   }
 
   @Test
+  void several_of_the_points_in_a_cell_are_each_read_as_the_user_says() throws IOException {
+    String net =
+        """
+        Net,Connections,Remark
+        24V,J1.1 ; F1.? ; K1.?(coil),
+        0V,J1.2 ; K1.A2 ; H1.2,
+        LAMP,K1.14 ; H1.1,
+        """;
+    Run run = imported(net, "--read-as", "K1.?=K1.A1", "--read-as", "F1.?=F1.1");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("5 links"), run.out());
+    assertTrue(run.err().contains("\"K1.?\" read as \"K1.A1\""), run.err());
+    assertTrue(run.err().contains("\"F1.?\" read as \"F1.1\""), run.err());
+  }
+
+  @Test
   void what_the_list_does_not_have_is_an_error_and_nothing_is_written() throws IOException {
     Path out = folder.resolve("out.xlsx");
     for (String[] option : new String[][] {{"--read-as", "P9-?=P9-1"}, {"--leave-out", "40"}}) {
