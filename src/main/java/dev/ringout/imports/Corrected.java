@@ -13,9 +13,11 @@ import dev.ringout.source.Place;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +34,7 @@ final class Corrected {
   private final Map<String, String> texts = new LinkedHashMap<>();
   private final Pattern pieces;
   private final Map<String, List<Place>> found = new HashMap<>();
+  private final Set<Place> settled = new HashSet<>();
   private final Map<Said<RowRange>, Integer> rows = new LinkedHashMap<>();
 
   Corrected(Corrections said) {
@@ -51,7 +54,7 @@ final class Corrected {
   }
 
   Grid of(Grid grid) {
-    Grid own = texts.isEmpty() ? grid : grid.with(row -> amended(row, grid));
+    Grid own = texts.isEmpty() ? grid : grid.with(row -> amended(row, grid), settled);
     List<Said<RowRange>> ranges =
         said.leftOut().stream().filter(one -> one.isOfSheet(grid.name())).toList();
     for (Said<RowRange> range : ranges) {
@@ -88,6 +91,7 @@ final class Corrected {
 
   private void found(String text, Place place) {
     found.computeIfAbsent(text, key -> new ArrayList<>()).add(place);
+    settled.add(place);
   }
 
   private static Cell as(Cell cell, String text) {

@@ -17,8 +17,9 @@ import java.util.Set;
 
 /**
  * Gives a terminal to every end that the list names by its item alone. A splice, stud or post is
- * one point however often it is named; any other item has a terminal for each wire, and which one
- * is not known.
+ * one point however often it is named, and so, with a warning, is what is called by the supply that
+ * it holds: its terminals have one potential. Any other item has a terminal for each wire, and
+ * which one is not known.
  */
 final class Terminals {
   private final Words words;
@@ -57,6 +58,10 @@ final class Terminals {
   }
 
   private boolean isOnePoint(String item) {
+    return isJoint(item) || Ends.isNameOfSupply(item);
+  }
+
+  private boolean isJoint(String item) {
     return options.isOnePoint(item)
         || words.mentions("joint", item)
         || Ends.isDesignatorOfJoint(item);
@@ -73,8 +78,8 @@ final class Terminals {
             if (withPins.contains(mark)) {
               findings.warning(place, new WiringOddity.PinElsewhere(mark));
             } else if (count > 1) {
-              // G101 may be a ground, or a generator.
-              boolean sure = options.isOnePoint(item) || !item.matches("G\\d+");
+              // G101 may be a ground, or a generator; a supply may have terminals of its own.
+              boolean sure = options.isOnePoint(item) || (isJoint(item) && !item.matches("G\\d+"));
               findings.add(
                   sure ? Severity.NOTE : Severity.WARNING,
                   place,

@@ -44,9 +44,13 @@ final class Doubts {
   /** Greek and Cyrillic letters look like Latin ones. */
   private static final Pattern LOOK_ALIKE = Pattern.compile(".*[\u0370-\u03ff\u0400-\u04ff].*");
 
-  /** {@code R1 100 kΩ}: the value of a part, in units that are written with Greek letters. */
-  private static final Pattern VALUE_BEHIND =
-      Pattern.compile("(?<=\\S)\\s\\d{1,4}(?:[.,]\\d{1,3})?\\s?(?:[kKMGm]?\u03a9|\u03bc[AFHV])$");
+  /**
+   * {@code R1 100 kΩ}, {@code 470µF cap +}: the value of a part, in units that are written with
+   * Greek letters.
+   */
+  private static final Pattern VALUE =
+      Pattern.compile(
+          "(?<![\\w.,])\\d{1,4}(?:[.,]\\d{1,3})?\\s?(?:[kKMGm]?\u03a9|\u03bc[AFHV])(?!\\p{L})");
 
   /** Pins that are called by what they supply: {@code GND}, {@code VCC}, {@code 5V}. */
   private static final Pattern SUPPLY_PIN =
@@ -147,7 +151,11 @@ final class Doubts {
   private static final Pattern IN_BRACKETS = Pattern.compile("\\(([^()]{1,60})\\)");
 
   private static final Pattern MORE =
-      Pattern.compile("\\S;\\s*\\S|\\S\\s\\+\\s\\S|->|\u2192|\\s(?:via|\u00fcber|par)\\s");
+      Pattern.compile("\\S;\\s*\\S|\\S\\s\\+\\s[^\\s(]|->|\u2192|\\s(?:via|\u00fcber|par)\\s");
+
+  /** {@code VIN board + COM relay}: two points, each a word of its item. */
+  private static final Pattern ADDED_NAMES =
+      Pattern.compile("\\p{L}\\S* \\p{L}[^+]* \\+ \\p{L}\\S* \\S.*");
 
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
 
@@ -273,7 +281,8 @@ final class Doubts {
     boolean ranges = counted.are(row);
     for (ListColumn column : table.columns()) {
       String text = column.textIn(row);
-      if (text.isEmpty() || (ranges && column.role().isEnd())) {
+      boolean settled = table.grid().isSettled(row.number(), column.index());
+      if (text.isEmpty() || settled || (ranges && column.role().isEnd())) {
         continue;
       }
       if (column.role().isEnd()) {
@@ -422,12 +431,13 @@ final class Doubts {
         || (!column.role().isPinOfEnd() && ITEMS_FROM_TO.matcher(text).matches())
         || namesItems(text, column)
         || tellsMoreThanOne(text, column)
+        || (!column.role().isPinOfEnd() && setsNamesApart(text, column))
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
         || isOfTwoByStroke(text, column)
         || isUnusual(DASHED_ITEM, text, column)
         || isUnusual(DASHED_RANGE, text, column)
-        || isUnusual(LOOK_ALIKE, VALUE_BEHIND.matcher(text).replaceFirst(""), column)
+        || isUnusual(LOOK_ALIKE, VALUE.matcher(text).replaceAll(""), column)
         || POINT_RANGE.matcher(text).matches()
         || isUnusual(NUMBERS, text, column)
         || isRangeOfNames(text, column)
@@ -814,11 +824,17 @@ final class Doubts {
 
   /** {@code U6 B2 + R1}, {@code IMU pin 13 via R3}: more than an end, and read as one. */
   private boolean tellsMoreThanOne(String text, ListColumn column) {
+    boolean more =
+        CellText.hasDigit(text) && MORE.matcher(text).find() && !ends.isPoleInWords(text);
     return !column.role().isPinOfEnd()
-        && CellText.hasDigit(text)
-        && MORE.matcher(text).find()
-        && !ends.isPoleInWords(text)
+        && (more || ADDED_NAMES.matcher(text).matches())
         && ends.parseAll(text, column.grammar()).size() < 2;
+  }
+
+  /** {@code Horn ; Bell}: two points, if the user says so; else a name, or nobody knows. */
+  private boolean setsNamesApart(String text, ListColumn column) {
+    return Ends.isSetApart(text)
+        && ends.parseAll(text, column.grammar()).stream().anyMatch(one -> one.pin().isEmpty());
   }
 
   /** {@code 1 bis 4}, {@code J1:1-4}: several pins, or nobody knows. */
