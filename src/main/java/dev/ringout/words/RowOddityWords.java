@@ -396,6 +396,15 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords otherTableBelow(RowOddity.OtherTableBelow odd) {
+    return OddityWords.of(
+        "below \""
+            + odd.title()
+            + "\" the rows fill other columns than above, so they may be another table and its"
+            + " headings: leave them out with --leave-out, and read them alone with --rows");
+  }
+
+  @Override
   public OddityWords titleNotRead(RowOddity.TitleNotRead odd) {
     return OddityWords.of(
         "\"" + odd.title() + "\" stands alone between the wires; they are read without it");

@@ -23,7 +23,7 @@ public final class Ends {
   /** {@code PSU +5V}, {@code 5V rail}, {@code SMPS V+}, {@code Battery (-)}, {@code G3 (3V3)}. */
   private static final Pattern OF_A_SUPPLY =
       Pattern.compile(
-          "(?i).*\\brail|(?:.*[\\s(])?(?:[-+]|[-+]?\\d{1,2}(?:[.,]\\d)? ?V|\\d{1,2}V\\d"
+          "(?i).*\\brail|(?:.*[\\s(-])?(?:[-+]|[-+]?\\d{1,2}(?:[.,]\\d)? ?V[-+]?|\\d{1,2}V\\d"
               + "|[-+]V|V[-+]|VCC|VDD|VSS|VBUS)\\)?");
 
   private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");

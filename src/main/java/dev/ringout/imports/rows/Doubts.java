@@ -157,6 +157,8 @@ final class Doubts {
   private static final Pattern ADDED_NAMES =
       Pattern.compile("\\p{L}\\S* \\p{L}[^+]* \\+ \\p{L}\\S* \\S.*");
 
+  private static final Pattern POINT_AND_WORDS = Pattern.compile("(\\S+), \\p{L}+ \\p{L}[^\\d,;]*");
+
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
 
   /** So many different words under a heading may be states; more are descriptions. */
@@ -432,6 +434,7 @@ final class Doubts {
         || namesItems(text, column)
         || tellsMoreThanOne(text, column)
         || (!column.role().isPinOfEnd() && setsNamesApart(text, column))
+        || saysMoreOfPoint(text)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
         || isOfTwoByStroke(text, column)
@@ -829,6 +832,12 @@ final class Doubts {
     return !column.role().isPinOfEnd()
         && (more || ADDED_NAMES.matcher(text).matches())
         && ends.parseAll(text, column.grammar()).size() < 2;
+  }
+
+  /** {@code J28.2, pod end only}: a point, and words that say more of it. */
+  private static boolean saysMoreOfPoint(String text) {
+    Matcher more = POINT_AND_WORDS.matcher(text);
+    return more.matches() && Ends.looksLikePoint(more.group(1));
   }
 
   /** {@code Horn ; Bell}: two points, if the user says so; else a name, or nobody knows. */

@@ -248,6 +248,14 @@ public abstract class TableReader {
       into.add(new Draft(name, from, to, also, values, notes, table.place(row), table.layout()));
       return;
     }
+    if (!from.hasPin() || !to.hasPin()) {
+      // Which conductor goes to which of its terminals is not said.
+      End open = from.hasPin() ? to : from;
+      findings.error(open.place(), new RowOddity.EndInDoubt(open.item()));
+      tally.count(RowKind.WIRE, -1);
+      lose(row, SkipReason.END_IN_DOUBT);
+      return;
+    }
     for (String letter : several.text().split("\\s*\\+\\s*", -1)) {
       Map<Role, Value> own = new EnumMap<>(values);
       own.put(Role.COLOR, several.with(letter));
