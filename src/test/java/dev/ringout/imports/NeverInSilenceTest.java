@@ -38,7 +38,7 @@ class NeverInSilenceTest {
   }
 
   @Test
-  void two_conductors_between_ends_without_terminals_are_asked() throws IOException {
+  void two_conductors_to_a_board_with_other_cables_and_no_terminal_are_asked() throws IOException {
     Run run =
         imported(
             """
