@@ -11,11 +11,14 @@ import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -31,21 +34,27 @@ final class Corrected {
   private final Map<String, String> texts = new LinkedHashMap<>();
   private final Pattern pieces;
   private final Map<String, List<Place>> found = new HashMap<>();
+  private final Set<Place> settled = new HashSet<>();
   private final Map<Said<RowRange>, Integer> rows = new LinkedHashMap<>();
 
   Corrected(Corrections said) {
     this.said = said;
     said.texts().forEach((text, meant) -> texts.put(CellText.clean(text), meant));
+    this.pieces = pieces();
     said.leftOut().forEach(one -> rows.put(one, 0));
-    pieces = Pattern.compile(BEFORE + "(" + anyOf(texts.keySet()) + ")" + BEHIND);
   }
 
-  private static String anyOf(Set<String> texts) {
-    return texts.stream().map(Pattern::quote).collect(Collectors.joining("|"));
+  /** Each text as one of several points of a cell; the longest that fits is meant. */
+  private Pattern pieces() {
+    return Pattern.compile(
+        texts.keySet().stream()
+            .sorted(Comparator.comparing(String::length).reversed())
+            .map(Pattern::quote)
+            .collect(Collectors.joining("|", BEFORE + "(", ")" + BEHIND)));
   }
 
   Grid of(Grid grid) {
-    Grid own = texts.isEmpty() ? grid : grid.with(row -> amended(row, grid));
+    Grid own = texts.isEmpty() ? grid : grid.with(row -> amended(row, grid), settled);
     List<Said<RowRange>> ranges =
         said.leftOut().stream().filter(one -> one.isOfSheet(grid.name())).toList();
     for (Said<RowRange> range : ranges) {
@@ -70,18 +79,19 @@ final class Corrected {
       found(text, place);
       return as(cell, whole);
     }
-    Matcher piece = pieces.matcher(text);
-    StringBuilder read = new StringBuilder();
-    while (piece.find()) {
-      found(piece.group(2), place);
-      piece.appendReplacement(
-          read, "$1" + Matcher.quoteReplacement(texts.getOrDefault(piece.group(2), "")));
-    }
-    return read.isEmpty() ? cell : as(cell, piece.appendTail(read).toString());
+    // In one pass, so that what one correction wrote is no text for the next.
+    String amended = pieces.matcher(text).replaceAll(piece -> meant(piece, place));
+    return amended.equals(text) ? cell : as(cell, amended);
+  }
+
+  private String meant(MatchResult piece, Place place) {
+    found(piece.group(2), place);
+    return piece.group(1) + Matcher.quoteReplacement(texts.getOrDefault(piece.group(2), ""));
   }
 
   private void found(String text, Place place) {
     found.computeIfAbsent(text, key -> new ArrayList<>()).add(place);
+    settled.add(place);
   }
 
   private static Cell as(Cell cell, String text) {

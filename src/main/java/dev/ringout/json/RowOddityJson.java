@@ -272,4 +272,9 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   public Reason titleNotRead(RowOddity.TitleNotRead odd) {
     return Reason.of("title-not-read").with("title", odd.title());
   }
+
+  @Override
+  public Reason otherTableBelow(RowOddity.OtherTableBelow odd) {
+    return Reason.of("title-not-read").with("title", odd.title());
+  }
 }

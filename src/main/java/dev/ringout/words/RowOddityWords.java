@@ -1,6 +1,8 @@
 package dev.ringout.words;
 
 import dev.ringout.imports.list.RowOddity;
+import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** What is odd about a row, or about all rows of a table, as a sentence. */
@@ -264,7 +266,39 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   /** What says on the command line what a cell means: the user writes the point. */
   private static String readAs(String text) {
-    return "--read-as \"" + text.replace("\"", "\\\"") + "=POINT\"";
+    return readAs(text, "POINT");
+  }
+
+  private static String readAs(String text, String meant) {
+    return "--read-as \"" + (text + "=" + meant).replace("\"", "\\\"") + "\"";
+  }
+
+  /** {@code D5 + D6 board}, {@code board D5 + D6}: what is said of one alone holds for each. */
+  private static List<String> inFull(String... points) {
+    String first = points[0];
+    String last = points[points.length - 1];
+    String before = first.substring(0, first.lastIndexOf(' ') + 1);
+    String behind = last.indexOf(' ') < 0 ? "" : last.substring(last.indexOf(' '));
+    boolean firstInWords = Arrays.stream(points).skip(1).noneMatch(point -> point.contains(" "));
+    boolean lastInWords =
+        Arrays.stream(points).limit(points.length - 1).noneMatch(point -> point.contains(" "));
+    return Arrays.stream(points)
+        .map(
+            point ->
+                point.contains(" ")
+                    ? point
+                    : (firstInWords ? before : "") + point + (lastInWords ? behind : ""))
+        .toList();
+  }
+
+  /** The command as it may be meant, for what can be told: two points, or a name in words. */
+  private static String asItMayBeMeant(String text) {
+    String each =
+        text.contains(" + ")
+            ? "; each of them: " + readAs(text, String.join(" ; ", inFull(text.split(" \\+ ", -1))))
+            : "";
+    boolean name = text.matches("(?=.*\\p{L}{3}.*\\s)[^;?]*");
+    return each + (name ? "; as it stands: " + readAs(text, text) : "");
   }
 
   @Override
@@ -274,7 +308,8 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
             + odd.end()
             + "\" leaves open which point it is; write one point, or one row for each, or say what"
             + " it means: "
-            + readAs(odd.end()));
+            + readAs(odd.end())
+            + asItMayBeMeant(odd.end()));
   }
 
   @Override
@@ -358,6 +393,15 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   public OddityWords titleTaken(RowOddity.TitleTaken odd) {
     return OddityWords.of(
         "\"" + odd.title() + "\" is taken for a title: the rows below it are of " + odd.item());
+  }
+
+  @Override
+  public OddityWords otherTableBelow(RowOddity.OtherTableBelow odd) {
+    return OddityWords.of(
+        "below \""
+            + odd.title()
+            + "\" the rows fill other columns than above, so they may be another table and its"
+            + " headings: leave them out with --leave-out, and read them alone with --rows");
   }
 
   @Override

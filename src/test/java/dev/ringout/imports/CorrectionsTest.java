@@ -109,6 +109,63 @@ class CorrectionsTest {
   }
 
   @Test
+  void several_of_the_points_in_a_cell_are_each_read_as_the_user_says() throws IOException {
+    String net =
+        """
+        Net,Connections,Remark
+        24V,J1.1 ; F1.? ; K1.?(coil),
+        0V,J1.2 ; K1.A2 ; H1.2,
+        LAMP,K1.14 ; H1.1,
+        """;
+    Run run = imported(net, "--read-as", "K1.?=K1.A1", "--read-as", "F1.?=F1.1");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("5 links"), run.out());
+    assertTrue(run.err().contains("\"K1.?\" read as \"K1.A1\""), run.err());
+    assertTrue(run.err().contains("\"F1.?\" read as \"F1.1\""), run.err());
+  }
+
+  @Test
+  void points_in_words_with_a_plus_between_are_asked_and_the_command_that_parts_them_is_printed()
+      throws IOException {
+    String list =
+        """
+        From;To;Color
+        Battery plus;VIN board + COM relay;RED
+        D5 + D6 board (joined);IN relay;BLU
+        """;
+    Run asked = imported(list);
+    assertEquals(65, asked.code(), asked.out());
+    String first = "VIN board + COM relay=VIN board ; COM relay";
+    String second = "D5 + D6 board (joined)=D5 board (joined) ; D6 board (joined)";
+    assertTrue(asked.err().contains("--read-as \"" + first + "\""), asked.err());
+    assertTrue(asked.err().contains("--read-as \"" + second + "\""), asked.err());
+    Run run = imported(list, "--read-as", first, "--read-as", second);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("4 wires"), run.out());
+    assertTrue(run.out().contains("D6 board"), run.out());
+  }
+
+  @Test
+  void names_with_a_semicolon_between_are_asked_where_the_user_says_nothing_of_them()
+      throws IOException {
+    Run asked = imported("From\tTo\tColor\nTB1-1\tHorn ; Bell\tRED\nTB1-2\tLamp\tBLU\n");
+    assertEquals(65, asked.code(), asked.out());
+    assertTrue(asked.err().contains("\"Horn ; Bell\" leaves open"), asked.err());
+  }
+
+  @Test
+  void a_cell_that_the_user_says_is_a_name_is_not_asked_again() throws IOException {
+    String list = "From,To,Color\nTB1-1,Lamp 2 via relay,RED\nTB1-2,Horn,BLU\n";
+    Run asked = imported(list);
+    String stands = "Lamp 2 via relay=Lamp 2 via relay";
+    assertEquals(65, asked.code(), asked.out());
+    assertTrue(asked.err().contains("as it stands: --read-as \"" + stands + "\""), asked.err());
+    Run run = imported(list, "--read-as", stands);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("2 wires"), run.out());
+  }
+
+  @Test
   void what_the_list_does_not_have_is_an_error_and_nothing_is_written() throws IOException {
     Path out = folder.resolve("out.xlsx");
     for (String[] option : new String[][] {{"--read-as", "P9-?=P9-1"}, {"--leave-out", "40"}}) {

@@ -14,23 +14,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /**
  * Gives a terminal to every end that the list names by its item alone. A splice, stud or post is
- * one point however often it is named; any other item has a terminal for each wire, and which one
- * is not known.
+ * one point however often it is named, and so, with a warning, is what is called by the supply that
+ * it holds: its terminals have one potential. Any other item has a terminal for each wire, and
+ * which one is not known.
  */
 final class Terminals {
-  /** {@code PSU +5V}: a terminal that is called by what it supplies. */
-  private static final Pattern SUPPLY =
-      Pattern.compile("(?:.*\\s)?(?:\\+\\d{1,2}(?:[.,]\\d)? ?V(?: ?DC)?|V(?:CC|DD|SS))");
-
-  /** What tells one rail of a supply from the other, as in {@code Top + rail}, {@code 5V rail}. */
-  private static final Pattern POLE =
-      Pattern.compile(
-          "(?i).*(?:[+\u2212]|(?:^|[\\s(])-(?:[\\s)]|$)|\\d ?V\\b|\\dV\\d|\\bV(?:CC|DD|SS|IN)?\\b).*");
-
   private final Words words;
   private final ImportOptions options;
   private final ListFindings findings;
@@ -67,11 +58,13 @@ final class Terminals {
   }
 
   private boolean isOnePoint(String item) {
+    return isJoint(item) || Ends.isNameOfSupply(item);
+  }
+
+  private boolean isJoint(String item) {
     return options.isOnePoint(item)
         || words.mentions("joint", item)
-        || Ends.isDesignatorOfJoint(item)
-        || SUPPLY.matcher(item).matches()
-        || (words.mentions("rail", item) && POLE.matcher(item).matches());
+        || Ends.isDesignatorOfJoint(item);
   }
 
   void report() {
@@ -85,8 +78,8 @@ final class Terminals {
             if (withPins.contains(mark)) {
               findings.warning(place, new WiringOddity.PinElsewhere(mark));
             } else if (count > 1) {
-              // G101 may be a ground, or a generator.
-              boolean sure = options.isOnePoint(item) || !item.matches("G\\d+");
+              // G101 may be a ground, or a generator; a supply may have terminals of its own.
+              boolean sure = options.isOnePoint(item) || (isJoint(item) && !item.matches("G\\d+"));
               findings.add(
                   sure ? Severity.NOTE : Severity.WARNING,
                   place,

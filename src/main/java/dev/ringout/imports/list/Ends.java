@@ -4,6 +4,7 @@ import dev.ringout.cells.CellText;
 import dev.ringout.cells.PinList;
 import dev.ringout.harness.Point;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,18 @@ public final class Ends {
   private static final String DESIGNATOR = "\\d{0,2}[A-Z]{1,4}\\d{0,4}(?:[A-Z]\\d{1,3})?";
   private static final Pattern WHOLE_DESIGNATOR = Pattern.compile(DESIGNATOR);
   private static final Pattern OF_A_JOINT = Pattern.compile("(SP|E)\\d+|G\\d{3}");
+
+  /** {@code PSU +5V}, {@code 5V rail}, {@code SMPS V+}, {@code Battery (-)}, {@code G3 (3V3)}. */
+  private static final Pattern OF_A_SUPPLY =
+      Pattern.compile(
+          "(?i).*\\brail|(?:.*[\\s(-])?(?:[-+]|[-+]?\\d{1,2}(?:[.,]\\d)? ?V[-+]?|\\d{1,2}V\\d"
+              + "|[-+]V|V[-+]|VCC|VDD|VSS|VBUS)\\)?");
+
   private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");
+
+  /** A semicolon between blanks parts points whatever they are called. */
+  private static final Pattern SET_APART = Pattern.compile("\\s+;\\s+");
+
   private static final Pattern ADDED = Pattern.compile("\\s*\\+\\s*");
 
   /** {@code I1.3}, {@code %QX0.1}: an input or an output with a dot in its number. */
@@ -298,6 +310,14 @@ public final class Ends {
     return OF_A_JOINT.matcher(item).matches();
   }
 
+  /**
+   * Whether a name ends in the supply that the point holds. However many terminals have that name,
+   * they have one potential.
+   */
+  public static boolean isNameOfSupply(String item) {
+    return OF_A_SUPPLY.matcher(item).matches();
+  }
+
   private boolean isItemWord(String word) {
     return words.isAny("item", word) || words.isAny("joint", word);
   }
@@ -351,6 +371,11 @@ public final class Ends {
     if (!range.isEmpty()) {
       return range;
     }
+    if (isSetApart(text)) {
+      return Arrays.stream(SET_APART.split(text.strip(), -1))
+          .map(piece -> parse(piece, grammar))
+          .toList();
+    }
     Text whole = parse(text, grammar);
     boolean polarity = whole.pin().equals("+") || whole.pin().equals("-");
     if (polarity || isPoleInWords(text) || !PinList.hasSeparator(text)) {
@@ -402,6 +427,11 @@ public final class Ends {
     return parsed.pin().isEmpty() && point.matches()
         ? new Text(point.group(1), shell(point.group(2)))
         : parsed;
+  }
+
+  /** Whether semicolons between blanks part the points of a cell, which need no pins then. */
+  public static boolean isSetApart(String text) {
+    return text.indexOf(';') > 0 && SET_APART.matcher(text.strip()).find();
   }
 
   /** Whether a cell's plus may join several points: where nothing else parts them. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -28,12 +29,19 @@ public final class Grid {
   private final List<ColouredText> colouredTexts;
   private final boolean turned;
   private final List<Row> leftOut;
+  private final Set<Place> settled;
 
   private Grid(
-      Sheet sheet, List<Row> rows, List<Row> leftOut, Surroundings around, boolean turned) {
+      Sheet sheet,
+      List<Row> rows,
+      List<Row> leftOut,
+      Set<Place> settled,
+      Surroundings around,
+      boolean turned) {
     this.sheet = sheet;
     this.turned = turned;
     this.leftOut = leftOut;
+    this.settled = settled;
     this.whole = sheet.place();
     this.rows = rows;
     this.around = around;
@@ -49,13 +57,13 @@ public final class Grid {
   public static Grid read(Sheet sheet) throws UnusableInput {
     List<Row> rows = new ArrayList<>();
     Surroundings around = sheet.forEachRow(row -> rows.add(withoutEmphasis(row)));
-    return new Grid(sheet, fillDown(rows, around.merges()), List.of(), around, false);
+    return new Grid(sheet, fillDown(rows, around.merges()), List.of(), Set.of(), around, false);
   }
 
   /** The same sheet with some of its rows alone. */
   public Grid only(RowRange range) {
     List<Row> own = rows.stream().filter(row -> range.holds(row.number())).toList();
-    return new Grid(sheet, own, leftOut, around, turned);
+    return new Grid(sheet, own, leftOut, settled, around, turned);
   }
 
   /** The same sheet without rows that are no wires; they are kept apart. */
@@ -69,13 +77,24 @@ public final class Grid {
         sheet,
         parted.getOrDefault(false, List.of()),
         parted.getOrDefault(true, List.of()),
+        settled,
         around,
         turned);
   }
 
-  /** The same sheet with other texts in its rows. */
-  public Grid with(UnaryOperator<Row> amended) {
-    return new Grid(sheet, rows.stream().map(amended).toList(), leftOut, around, turned);
+  /**
+   * The same sheet with other texts in its rows.
+   *
+   * @param settled the cells of which the user says what they mean, which are known once all rows
+   *     are amended
+   */
+  public Grid with(UnaryOperator<Row> amended, Set<Place> settled) {
+    return new Grid(sheet, rows.stream().map(amended).toList(), leftOut, settled, around, turned);
+  }
+
+  /** Whether the user says what a cell means: it leaves nothing open. */
+  public boolean isSettled(int row, int column) {
+    return settled.contains(place(row, column));
   }
 
   /** The same cells with each column as a row; what stands around them is left out. */
@@ -94,7 +113,7 @@ public final class Grid {
         columns.add(own);
       }
     }
-    return new Grid(sheet, columns, List.of(), Surroundings.none(), !turned);
+    return new Grid(sheet, columns, List.of(), Set.of(), Surroundings.none(), !turned);
   }
 
   /** Whether its rows are the columns of the sheet. */

@@ -690,6 +690,19 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** Below a text between the wires the rows fill other columns than above: another table. */
+  record OtherTableBelow(String title) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.otherTableBelow(this);
+    }
+  }
+
   /** A row begins with a sign that takes rows out in files of text. */
   record TakenOut(String sign) implements RowOddity {
     @Override
@@ -741,6 +754,8 @@ public sealed interface RowOddity extends Oddity {
 
     /** A text alone between the wires, of which nothing is read. */
     T titleNotRead(TitleNotRead odd);
+
+    T otherTableBelow(OtherTableBelow odd);
 
     /** A column of letters that may change a wire, which nothing explains. */
     T codesUnexplained(CodesUnexplained odd);

@@ -44,10 +44,13 @@ final class Doubts {
   /** Greek and Cyrillic letters look like Latin ones. */
   private static final Pattern LOOK_ALIKE = Pattern.compile(".*[\u0370-\u03ff\u0400-\u04ff].*");
 
-  /** {@code 330 Ω resistor}: the value of a part, in units that are written with Greek letters. */
+  /**
+   * {@code R1 100 kΩ}, {@code 470µF cap +}: the value of a part, in units that are written with
+   * Greek letters.
+   */
   private static final Pattern VALUE =
       Pattern.compile(
-          "(?<![\\p{L}\\d.,])\\d{1,4}(?:[.,]\\d{1,3})?\\s?(?:[kKMGm]?\u03a9|\u03bc[AFHV])(?![\\p{L}\\d])");
+          "(?<![\\w.,])\\d{1,4}(?:[.,]\\d{1,3})?\\s?(?:[kKMGm]?\u03a9|\u03bc[AFHV])(?!\\p{L})");
 
   /** Pins that are called by what they supply: {@code GND}, {@code VCC}, {@code 5V}. */
   private static final Pattern SUPPLY_PIN =
@@ -150,9 +153,11 @@ final class Doubts {
   private static final Pattern MORE =
       Pattern.compile("\\S;\\s*\\S|\\S\\s\\+\\s[^\\s(]|->|\u2192|\\s(?:via|\u00fcber|par)\\s");
 
-  /** {@code VIN board + COM relay}: two points in words. */
-  private static final Pattern TWO_IN_WORDS =
-      Pattern.compile("\\S+ [^+]*[^\\s+] \\+ [^\\s+(]+ [^+]*\\S");
+  /** {@code VIN board + COM relay}: two points, each a word of its item. */
+  private static final Pattern ADDED_NAMES =
+      Pattern.compile("\\p{L}\\S* \\p{L}[^+]* \\+ \\p{L}\\S* \\S.*");
+
+  private static final Pattern POINT_AND_WORDS = Pattern.compile("(\\S+), \\p{L}+ \\p{L}[^\\d,;]*");
 
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
 
@@ -278,7 +283,8 @@ final class Doubts {
     boolean ranges = counted.are(row);
     for (ListColumn column : table.columns()) {
       String text = column.textIn(row);
-      if (text.isEmpty() || (ranges && column.role().isEnd())) {
+      boolean settled = table.grid().isSettled(row.number(), column.index());
+      if (text.isEmpty() || settled || (ranges && column.role().isEnd())) {
         continue;
       }
       if (column.role().isEnd()) {
@@ -427,6 +433,8 @@ final class Doubts {
         || (!column.role().isPinOfEnd() && ITEMS_FROM_TO.matcher(text).matches())
         || namesItems(text, column)
         || tellsMoreThanOne(text, column)
+        || (!column.role().isPinOfEnd() && setsNamesApart(text, column))
+        || saysMoreOfPoint(text)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
         || isOfTwoByStroke(text, column)
@@ -819,11 +827,23 @@ final class Doubts {
 
   /** {@code U6 B2 + R1}, {@code IMU pin 13 via R3}: more than an end, and read as one. */
   private boolean tellsMoreThanOne(String text, ListColumn column) {
+    boolean more =
+        CellText.hasDigit(text) && MORE.matcher(text).find() && !ends.isPoleInWords(text);
     return !column.role().isPinOfEnd()
-        && ((CellText.hasDigit(text) && MORE.matcher(text).find())
-            || (TWO_IN_WORDS.matcher(text).matches() && !words.mentions("rail", text)))
-        && !ends.isPoleInWords(text)
+        && (more || ADDED_NAMES.matcher(text).matches())
         && ends.parseAll(text, column.grammar()).size() < 2;
+  }
+
+  /** {@code J28.2, pod end only}: a point, and words that say more of it. */
+  private static boolean saysMoreOfPoint(String text) {
+    Matcher more = POINT_AND_WORDS.matcher(text);
+    return more.matches() && Ends.looksLikePoint(more.group(1));
+  }
+
+  /** {@code Horn ; Bell}: two points, if the user says so; else a name, or nobody knows. */
+  private boolean setsNamesApart(String text, ListColumn column) {
+    return Ends.isSetApart(text)
+        && ends.parseAll(text, column.grammar()).stream().anyMatch(one -> one.pin().isEmpty());
   }
 
   /** {@code 1 bis 4}, {@code J1:1-4}: several pins, or nobody knows. */

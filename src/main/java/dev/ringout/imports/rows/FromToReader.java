@@ -54,15 +54,15 @@ class FromToReader extends TableReader {
   @Override
   void readRow(Row row) {
     String name = cells.text(row, Role.WIRE);
-    Side from = side(row, Role.FROM, Role.FROM_PIN);
-    Side to = side(row, Role.TO, Role.TO_PIN);
+    Side from = unlessSpare(row, Role.FROM_PIN, side(row, Role.FROM, Role.FROM_PIN));
+    Side to = unlessSpare(row, Role.TO_PIN, side(row, Role.TO, Role.TO_PIN));
     if (cells.rowIsLost()) {
       lose(row);
       return;
     }
     boolean wire = !name.isEmpty() && !isNothing(name);
     if (from.isNothing() && to.isNothing()) {
-      if (isSpareAtBothEnds(from, to, wire)) {
+      if (isSpareAtBothEnds(row, from, to, wire)) {
         findings.note(cells.place(row, Role.FROM), new RowOddity.SpareAtBothEnds(name));
         tally.count(RowKind.SPARE);
       } else {
@@ -387,9 +387,18 @@ class FromToReader extends TableReader {
     return text.matches("(?i)([A-Z]+)\\d+\\s?-\\s?\\1\\d+|.*(\\.\\.|thru| to ).*");
   }
 
-  /** A core that a word says is spare at either end; a dash or a blank does not say it. */
-  private boolean isSpareAtBothEnds(Side from, Side to, boolean wire) {
-    return wire && isSpareWord(from.text()) && isSpareWord(to.text());
+  /** A core that a word says is spare at either end; a dash alone or a blank does not say it. */
+  private boolean isSpareAtBothEnds(Row row, Side from, Side to, boolean wire) {
+    boolean words = isSpareWord(from.text()) && isSpareWord(to.text());
+    boolean dashes = !from.text().isEmpty() && !to.text().isEmpty() && spareIsSaid(row);
+    return wire && (words || dashes);
+  }
+
+  /** No end where a dash stands for its pin, and a remark says that the core is spare. */
+  private Side unlessSpare(Row row, Role pin, Side side) {
+    String text = cells.text(row, pin);
+    boolean dash = !text.isEmpty() && isNothing(text);
+    return dash && spareIsSaid(row) ? new Side(text, true, false, false, List.of()) : side;
   }
 
   /** A word for spare that is no item's: a plug is one in other lists. */

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Which rows of a table are titles, headings, furniture or deleted, and which may hold a wire. */
 final class RowFrames {
@@ -215,11 +216,40 @@ final class RowFrames {
     List<Row> body = table.body();
     int last = body.isEmpty() ? 0 : body.get(body.size() - 1).number();
     for (Row row : unread) {
-      if (row.number() < last) {
+      if (row.number() < last && isOtherTableBelow(row)) {
+        findings.error(table.place(row), new RowOddity.OtherTableBelow(firstText(row)));
+      } else if (row.number() < last) {
         findings.note(table.place(row), new RowOddity.TitleNotRead(firstText(row)));
       }
     }
     fills.report(findings);
+  }
+
+  /**
+   * Whether a column that all rows above a title fill is empty in all rows below it, and no
+   * headings stand between: what is below may be another table, whose headings are not understood.
+   */
+  private boolean isOtherTableBelow(Row title) {
+    int next =
+        Stream.concat(unread.stream(), rowsOfHeadings.stream())
+            .mapToInt(Row::number)
+            .filter(number -> number > title.number())
+            .min()
+            .orElse(Integer.MAX_VALUE);
+    List<Row> below = rowsOfSeveralCells(title.number(), next);
+    List<Row> above = rowsOfSeveralCells(0, title.number());
+    return below.size() > 1
+        && above.size() > 1
+        && table.columns().stream()
+            .filter(column -> above.stream().noneMatch(row -> column.textIn(row).isEmpty()))
+            .anyMatch(column -> below.stream().allMatch(row -> column.textIn(row).isEmpty()));
+  }
+
+  private List<Row> rowsOfSeveralCells(int after, int before) {
+    return table.body().stream()
+        .filter(row -> row.number() > after && row.number() < before)
+        .filter(row -> row.cells().stream().filter(cell -> !cell.isBlank()).count() > 1)
+        .toList();
   }
 
   /** {@code A = 2.5 mm²} in every cell of a row. */

@@ -1,0 +1,117 @@
+package dev.ringout.imports;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.ringout.support.Run;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What looks like a wire and need not be one is asked, or said; common practice, no source. */
+class NeverInSilenceTest {
+  @TempDir Path folder;
+
+  private Run imported(String text, String... options) throws IOException {
+    return TypedList.imported(folder, text, options);
+  }
+
+  @Test
+  void rows_of_other_columns_below_a_title_are_no_wires_of_the_table_above() throws IOException {
+    Run run =
+        imported(
+            """
+            Net,From,To,Gauge
+            24V,Supply +,Drive VM,0.5 mm2
+            24V,Supply +,Buck IN,0.5 mm2
+            ,,,
+            2.3 Signals of the board to the drive,,,
+            ,,,
+            Board,Drive,What,
+            GPIO11,STEP,a step,
+            GPIO12,DIR,the way,
+            """);
+    assertEquals(65, run.code(), run.out());
+    assertTrue(run.err().contains("the rows fill other columns than above"), run.err());
+  }
+
+  @Test
+  void two_conductors_to_a_board_with_other_cables_and_no_terminal_are_asked() throws IOException {
+    Run run =
+        imported(
+            """
+            ID,From,To,Type,Gauge
+            1,Board,Drive K2,R+B,12
+            2,Board,Drive K3,R+B,12
+            3,Fuse 1-1,Lamp 1-2,R,14
+            """);
+    assertEquals(65, run.code(), run.out());
+    assertTrue(run.err().contains("leaves open which point it is"), run.err());
+  }
+
+  @Test
+  void a_core_with_dashes_for_its_pins_that_a_remark_calls_spare_is_no_wire() throws IOException {
+    Run run =
+        imported(
+            """
+            Core,From,Term,To,Term,Remark
+            1,JB4,1,MCP2,31,
+            2,JB4,2,MCP2,32,
+            3,JB4,-,MCP2,-,"spare, cut back"
+            4,JB4,10,MCP2,n/c,spare at MCP2
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("2 wires; 1 pin listed without a wire"), run.out());
+    assertTrue(run.err().contains("wire 3 is spare at both ends"), run.err());
+  }
+
+  @Test
+  void a_point_with_words_behind_it_is_asked() throws IOException {
+    Run run =
+        imported(
+            """
+            Colour,From,To
+            RED,J28.1,M1.1
+            BLK,J28.2,M1.2
+            BARE,"J28.2, pod end only",cut back at the module
+            """);
+    assertEquals(65, run.code(), run.out());
+    assertTrue(run.err().contains("\"J28.2, pod end only\" leaves open"), run.err());
+  }
+
+  @Test
+  void what_is_called_by_its_supply_is_one_point_and_that_is_told() throws IOException {
+    Run run =
+        imported(
+            """
+            Wire,From,To,Color
+            1,Supply +5V,TB1-1,RED
+            2,Supply +5V,TB1-2,RED
+            3,Top (+) rail,TB1-3,RED
+            4,Top (+) rail,TB1-4,RED
+            5,Motor unit,TB1-5,RED
+            6,Motor unit,TB1-6,RED
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.err().contains("warning: unit.csv!B2: Supply +5V is named 2 times"), run.err());
+    assertTrue(run.out().contains("rail-1"), run.out());
+    assertTrue(run.out().contains("Motor unit-?1"), run.out());
+    assertFalse(run.out().contains("rail-?"), run.out());
+  }
+
+  @Test
+  void the_value_of_a_part_is_no_letter_that_looks_like_another() throws IOException {
+    Run run =
+        imported(
+            """
+            Wire,From,To,Color
+            1,TB1-1,330\u03a9 resistor in,RED
+            2,470\u00b5F cap + (long leg),TB1-2,RED
+            3,TB1-3,Lamp,RED
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("3 wires"), run.out());
+  }
+}
