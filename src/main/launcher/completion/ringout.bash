@@ -171,10 +171,13 @@ function _complete_ringout() {
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} units" ];    then _picocli_ringout; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} work" ];    then _picocli_ringout; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people add" ];    then _picocli_ringout_people; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people key" ];    then _picocli_ringout_people; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people keys" ];    then _picocli_ringout_people; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people list" ];    then _picocli_ringout_people; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people passphrase" ];    then _picocli_ringout_people; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people role" ];    then _picocli_ringout_people; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people withdraw" ];    then _picocli_ringout_people; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people withdraw-key" ];    then _picocli_ringout_people; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} store add" ];    then _picocli_ringout_store; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} store backup" ];    then _picocli_ringout_store; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} store check" ];    then _picocli_ringout_store; return $?; fi
@@ -203,33 +206,39 @@ function _complete_ringout() {
   local cmds14=(units)
   local cmds15=(work)
   local cmds16=(people add)
-  local cmds17=(people list)
-  local cmds18=(people passphrase)
-  local cmds19=(people role)
-  local cmds20=(people withdraw)
-  local cmds21=(store add)
-  local cmds22=(store backup)
-  local cmds23=(store check)
-  local cmds24=(store copy)
-  local cmds25=(store migrate)
-  local cmds26=(store note)
-  local cmds27=(store sign)
-  local cmds28=(store station)
-  local cmds29=(store take-back)
+  local cmds17=(people key)
+  local cmds18=(people keys)
+  local cmds19=(people list)
+  local cmds20=(people passphrase)
+  local cmds21=(people role)
+  local cmds22=(people withdraw)
+  local cmds23=(people withdraw-key)
+  local cmds24=(store add)
+  local cmds25=(store backup)
+  local cmds26=(store check)
+  local cmds27=(store copy)
+  local cmds28=(store migrate)
+  local cmds29=(store note)
+  local cmds30=(store sign)
+  local cmds31=(store station)
+  local cmds32=(store take-back)
 
-  if CompWordsContainsArray "${cmds29[@]}"; then _picocli_ringout_store_takeback; return $?; fi
-  if CompWordsContainsArray "${cmds28[@]}"; then _picocli_ringout_store_station; return $?; fi
-  if CompWordsContainsArray "${cmds27[@]}"; then _picocli_ringout_store_sign; return $?; fi
-  if CompWordsContainsArray "${cmds26[@]}"; then _picocli_ringout_store_note; return $?; fi
-  if CompWordsContainsArray "${cmds25[@]}"; then _picocli_ringout_store_migrate; return $?; fi
-  if CompWordsContainsArray "${cmds24[@]}"; then _picocli_ringout_store_copy; return $?; fi
-  if CompWordsContainsArray "${cmds23[@]}"; then _picocli_ringout_store_check; return $?; fi
-  if CompWordsContainsArray "${cmds22[@]}"; then _picocli_ringout_store_backup; return $?; fi
-  if CompWordsContainsArray "${cmds21[@]}"; then _picocli_ringout_store_add; return $?; fi
-  if CompWordsContainsArray "${cmds20[@]}"; then _picocli_ringout_people_withdraw; return $?; fi
-  if CompWordsContainsArray "${cmds19[@]}"; then _picocli_ringout_people_role; return $?; fi
-  if CompWordsContainsArray "${cmds18[@]}"; then _picocli_ringout_people_passphrase; return $?; fi
-  if CompWordsContainsArray "${cmds17[@]}"; then _picocli_ringout_people_list; return $?; fi
+  if CompWordsContainsArray "${cmds32[@]}"; then _picocli_ringout_store_takeback; return $?; fi
+  if CompWordsContainsArray "${cmds31[@]}"; then _picocli_ringout_store_station; return $?; fi
+  if CompWordsContainsArray "${cmds30[@]}"; then _picocli_ringout_store_sign; return $?; fi
+  if CompWordsContainsArray "${cmds29[@]}"; then _picocli_ringout_store_note; return $?; fi
+  if CompWordsContainsArray "${cmds28[@]}"; then _picocli_ringout_store_migrate; return $?; fi
+  if CompWordsContainsArray "${cmds27[@]}"; then _picocli_ringout_store_copy; return $?; fi
+  if CompWordsContainsArray "${cmds26[@]}"; then _picocli_ringout_store_check; return $?; fi
+  if CompWordsContainsArray "${cmds25[@]}"; then _picocli_ringout_store_backup; return $?; fi
+  if CompWordsContainsArray "${cmds24[@]}"; then _picocli_ringout_store_add; return $?; fi
+  if CompWordsContainsArray "${cmds23[@]}"; then _picocli_ringout_people_withdrawkey; return $?; fi
+  if CompWordsContainsArray "${cmds22[@]}"; then _picocli_ringout_people_withdraw; return $?; fi
+  if CompWordsContainsArray "${cmds21[@]}"; then _picocli_ringout_people_role; return $?; fi
+  if CompWordsContainsArray "${cmds20[@]}"; then _picocli_ringout_people_passphrase; return $?; fi
+  if CompWordsContainsArray "${cmds19[@]}"; then _picocli_ringout_people_list; return $?; fi
+  if CompWordsContainsArray "${cmds18[@]}"; then _picocli_ringout_people_keys; return $?; fi
+  if CompWordsContainsArray "${cmds17[@]}"; then _picocli_ringout_people_key; return $?; fi
   if CompWordsContainsArray "${cmds16[@]}"; then _picocli_ringout_people_add; return $?; fi
   if CompWordsContainsArray "${cmds15[@]}"; then _picocli_ringout_work; return $?; fi
   if CompWordsContainsArray "${cmds14[@]}"; then _picocli_ringout_units; return $?; fi
@@ -728,7 +737,7 @@ function _picocli_ringout_people() {
   # Get completion data
   local curr_word=${COMP_WORDS[COMP_CWORD]}
 
-  local commands="add list passphrase role withdraw"
+  local commands="add key keys list passphrase role withdraw withdraw-key"
   local flag_opts="'-h' '--help' '-V' '--version'"
   local arg_opts=""
 
@@ -822,7 +831,7 @@ function _picocli_ringout_report() {
 
   local commands=""
   local flag_opts="'--force' '--same-unit' '--any-revision' '-h' '--help' '-V' '--version'"
-  local arg_opts="'-o' '--paper' '--date' '--waivers' '--seal' '--continues' '--done' '--serial' '--verify' '--key' '--inputs' '--new-key' '--passphrase' '--store' '--touched' '--opened' '--tables'"
+  local arg_opts="'-o' '--paper' '--date' '--waivers' '--seal' '--continues' '--done' '--serial' '--verify' '--key' '--keys' '--inputs' '--new-key' '--passphrase' '--store' '--touched' '--opened' '--tables'"
   local SIZE_option_args=("A4" "LETTER") # --paper values
 
   type compopt &>/dev/null && compopt +o default
@@ -862,6 +871,9 @@ function _picocli_ringout_report() {
       type compopt &>/dev/null && compopt -o filenames
       COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
       return $?
+      ;;
+    '--keys')
+      return
       ;;
     '--inputs')
       return
@@ -1136,6 +1148,75 @@ function _picocli_ringout_people_add() {
   fi
 }
 
+# Generates completions for the options and subcommands of the `key` subcommand.
+function _picocli_ringout_people_key() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'-h' '--help' '-V' '--version'"
+  local arg_opts="'--key' '--until' '--who' '--store'"
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '--key')
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
+      return $?
+      ;;
+    '--until')
+      return
+      ;;
+    '--who')
+      return
+      ;;
+    '--store')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
+# Generates completions for the options and subcommands of the `keys` subcommand.
+function _picocli_ringout_people_keys() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'-h' '--help' '-V' '--version' '--force'"
+  local arg_opts="'-o' '--store'"
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '-o')
+      return
+      ;;
+    '--store')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
 # Generates completions for the options and subcommands of the `list` subcommand.
 function _picocli_ringout_people_list() {
   # Get completion data
@@ -1234,6 +1315,39 @@ function _picocli_ringout_people_role() {
 
 # Generates completions for the options and subcommands of the `withdraw` subcommand.
 function _picocli_ringout_people_withdraw() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'-h' '--help' '-V' '--version'"
+  local arg_opts="'--why' '--who' '--store'"
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '--why')
+      return
+      ;;
+    '--who')
+      return
+      ;;
+    '--store')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
+# Generates completions for the options and subcommands of the `withdraw-key` subcommand.
+function _picocli_ringout_people_withdrawkey() {
   # Get completion data
   local curr_word=${COMP_WORDS[COMP_CWORD]}
   local prev_word=${COMP_WORDS[COMP_CWORD-1]}

@@ -226,7 +226,7 @@ public final class ListImporter {
     boolean any = weighed.stream().anyMatch(table -> table.best().wires() > 0);
     boolean joined = !options.joinBy().isEmpty();
     return any || joined
-        ? weighed
+        ? weighed.stream().map(Weighed::openWhereBothEndsAreNamed).toList()
         : weighed.stream().map(table -> table.mayTellWires() ? table.asked() : table).toList();
   }
 

@@ -108,7 +108,12 @@ class EachDoubtTest {
             "BeyondRange",
             false,
             unit -> sound(unit).job("insulation range,1,GΩ"),
-            unit -> sound(unit).job("insulation range,2,GΩ")));
+            unit -> sound(unit).job("insulation range,2,GΩ")),
+        new Case(
+            "WithinADigit",
+            false,
+            unit -> sound(unit).limit("closed max,50 mΩ").reads("J1-A", "P1-1", "0.2"),
+            unit -> sound(unit).limit("closed max,50 mΩ").reads("J1-A", "P1-1", "0.04")));
   }
 
   private static UnitUnderTest inspected(UnitUnderTest unit) {

@@ -42,7 +42,8 @@ class CommandsInDocsTest {
 
   /** What needs a meter, a browser or a server is only taken apart. */
   private static final Pattern NOT_HERE =
-      Pattern.compile("^bench .*|^meters --(?:try|practice) .*|.*postgresql:.*|.*~/.*");
+      Pattern.compile(
+          "^bench .*|^meters --(?:try|practice) .*|.*postgresql:.*|.*\\$RINGOUT_STORE.*|.*~/.*");
 
   @TempDir private Path folder;
 

@@ -12,6 +12,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What looks like a wire and need not be one is asked, or said; common practice, no source. */
 class NeverInSilenceTest {
+  private static final String DRIVES =
+      """
+      De;Vers
+      Drive X - PUL-, DIR-, ENA-;0 V
+      Drive X - GND;0 V
+      Drive Y - PUL-, DIR-, ENA-;0 V
+      Drive Y - GND;0 V
+      """;
+
   @TempDir Path folder;
 
   private Run imported(String text, String... options) throws IOException {
@@ -113,5 +122,43 @@ class NeverInSilenceTest {
             """);
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().contains("3 wires"), run.out());
+  }
+
+  /** A table that other tables speak against is asked about, not lost beside them. */
+  @Test
+  void a_table_of_from_and_to_is_never_left_out_beside_others() throws IOException {
+    Run run =
+        imported(
+            """
+            Net,GPIO,Drive pin,Colour,Note
+            PWM,GP2,1,White,Motor
+            DIR,GP4,2,Grey,High = changed; low = off
+            Net,From,To,Colour,Note
+            +3V3,Board 3V3,Drive 10,Red,
+            +12V,Bench supply,Drive 9,Red,
+            GND,Star ground,Drive 8,Black,
+            """);
+    assertTrue(run.code() == 65 || run.out().contains("Bench supply"), run.out());
+  }
+
+  @Test
+  void the_pin_of_a_sheet_is_no_point() throws IOException {
+    Run run =
+        imported(
+            """
+            Net,GPIO,Sheet pin,U2 pin,Colour
+            PWM,GP2,3,1,White
+            DIR,GP4,5,2,Grey
+            STBY,GP8,9,4,Orange
+            """);
+    assertFalse(run.out().contains("Sheet-3"), run.out());
+  }
+
+  @Test
+  void pins_with_commas_between_are_never_one_pin_of_a_long_name() throws IOException {
+    Run run = imported(DRIVES);
+    assertEquals(65, run.code(), run.out());
+    assertTrue(
+        imported(DRIVES, "--layout", "from-to").err().contains("--read-as \"Drive X - PUL-"));
   }
 }

@@ -43,6 +43,26 @@ public record Weighed(
         sheet, firstCell, hypotheses, standing == Standing.CERTAIN ? Standing.ASKED : standing);
   }
 
+  /**
+   * The same table, open where nobody has said that it tells no wires and its headings name both
+   * ends of some: beside tables that tell wires, its own would be lost.
+   */
+  public Weighed openWhereBothEndsAreNamed() {
+    boolean isSaid = best().evidence().stream().anyMatch(one -> one.kind() == Evidence.Kind.SAID);
+    boolean isLost =
+        best().table().layout() == Layout.NONE
+            && !isSaid
+            && hypotheses.stream().anyMatch(Weighed::namesBothEnds);
+    return isLost ? new Weighed(sheet, firstCell, hypotheses, Standing.OPEN) : this;
+  }
+
+  private static boolean namesBothEnds(Hypothesis way) {
+    return way.table().layout() == Layout.FROM_TO
+        && way.wires() > 0
+        && way.evidence().stream()
+            .anyMatch(one -> one.kind() == Evidence.Kind.BOTH_ENDS_NAMED && one.points() >= 60);
+  }
+
   /** The way that is taken, or would be first. */
   public Hypothesis best() {
     return hypotheses.get(0);

@@ -159,6 +159,10 @@ final class Doubts {
 
   private static final Pattern POINT_AND_WORDS = Pattern.compile("(\\S+), \\p{L}+ \\p{L}[^\\d,;]*");
 
+  /** Short words with commas between, a sign or a digit in each: {@code PUL-, DIR-, ENA-}. */
+  private static final Pattern LISTED_PINS =
+      Pattern.compile(".*\\s(?:(?=\\S*[\\d+\u2212-])\\S{1,8},\\s*)+(?=\\S*[\\d+\u2212-])\\S{1,8}");
+
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
 
   /** So many different words under a heading may be states; more are descriptions. */
@@ -433,6 +437,7 @@ final class Doubts {
         || (!column.role().isPinOfEnd() && ITEMS_FROM_TO.matcher(text).matches())
         || namesItems(text, column)
         || tellsMoreThanOne(text, column)
+        || listsPins(text, column)
         || (!column.role().isPinOfEnd() && setsNamesApart(text, column))
         || saysMoreOfPoint(text)
         || (column.role().isPinOfEnd() && isNoPin(text))
@@ -844,6 +849,17 @@ final class Doubts {
   private boolean setsNamesApart(String text, ListColumn column) {
     return Ends.isSetApart(text)
         && ends.parseAll(text, column.grammar()).stream().anyMatch(one -> one.pin().isEmpty());
+  }
+
+  /** {@code Drive X - PUL-, DIR-, ENA-}: pins with commas between, read as one of a long name. */
+  private boolean listsPins(String text, ListColumn column) {
+    if (column.role().isPinOfEnd() || text.indexOf(',') < 0) {
+      return false;
+    }
+    List<Ends.Text> points = ends.parseAll(text, column.grammar());
+    return points.size() == 1
+        && points.get(0).item().indexOf(',') > 0
+        && LISTED_PINS.matcher(text).matches();
   }
 
   /** {@code 1 bis 4}, {@code J1:1-4}: several pins, or nobody knows. */
