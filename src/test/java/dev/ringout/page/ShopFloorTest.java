@@ -9,9 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.page.ShopWithPage.Tablet;
 import dev.ringout.people.Role;
-import dev.ringout.support.Run;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -115,10 +113,6 @@ class ShopFloorTest {
   /** Two roles in one person: what counts is who held the probes. */
   @Test
   void what_conforms_waits_for_an_inspector_who_is_not_the_tester() throws Exception {
-    Path keys = Files.createDirectories(folder.resolve("keys"));
-    Path pass = Files.writeString(folder.resolve("pass"), "swing bridge\n");
-    assertEquals(
-        0, Run.of("report", "--new-key", keys.resolve("one.key"), "--passphrase", pass).code());
     shop.door.people().roles(TESTER, Set.of(Role.TESTER, Role.INSPECTOR), ShopWithPage.said());
     Tablet tester = shop.signedIn(TESTER);
     reads(tester, begun(tester, "S-4"), "");
@@ -128,16 +122,30 @@ class ShopFloorTest {
     assertEquals(TESTER, waits.get("who"));
 
     String sign = "/api/units/" + tester.unit("S-4") + "/sign";
-    Map<String, Object> signature =
-        Map.of(
-            "role", "inspector", "key", "one.key", "passphrase", "swing bridge", "who", INSPECTOR);
-    HttpResponse<String> own = tester.post(sign, signature);
+    HttpResponse<String> own = tester.post(sign, signature(tester));
     assertEquals(400, own.statusCode());
     assertTrue(own.body().contains("can't sign as its inspector"), own.body());
     assertEquals(1, list(floor(), "waiting").size());
 
-    HttpResponse<String> signed = shop.signedIn(INSPECTOR).post(sign, signature);
+    Tablet inspector = shop.signedIn(INSPECTOR);
+    HttpResponse<String> signed = inspector.post(sign, signature(inspector));
     assertEquals(200, signed.statusCode(), signed.body());
     assertEquals(List.of(), list(floor(), "waiting"));
+  }
+
+  /** With a key of one's own, made for it. */
+  private static Map<String, Object> signature(Tablet by) throws Exception {
+    HttpResponse<String> made = by.post("/api/keys", Map.of("passphrase", "swing bridge"));
+    assertEquals(200, made.statusCode(), made.body());
+    Map<?, ?> key = (Map<?, ?>) list(ShopWithPage.json(made), "own").get(0);
+    return Map.of(
+        "role",
+        "inspector",
+        "key",
+        String.valueOf(key.get("name")),
+        "passphrase",
+        "swing bridge",
+        "who",
+        INSPECTOR);
   }
 }
