@@ -101,6 +101,9 @@ class EveryKindOfRevisionTest {
     changes.put(
         new Change.SwitchContact(new Switch.Contact("S1", "SHUT", HERE, THERE, CELL), false),
         "contact removed: the contact of S1 from J1-A to P2-1, closed in SHUT, is not in the new list");
+    changes.put(
+        new Change.NormalPosition("S1", "SHUT", "OPEN"),
+        "normal position: S1: normal position SHUT, now OPEN");
     Part part =
         new Part(
             "K4",
