@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
  * a good unit conforms, and no fault that direct current sees passes.
  */
 class PlanProofTest {
-  private static final int UNITS = 16;
+  private static final int UNITS = 10;
 
   private static TestPlan plan(Rig paper, Isolation isolation) {
     Circuit circuit = Circuit.of(Paper.of(paper));
