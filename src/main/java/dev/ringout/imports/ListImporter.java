@@ -14,7 +14,6 @@ import dev.ringout.imports.join.WireEnds;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.Hypothesis;
@@ -299,7 +298,7 @@ public final class ListImporter {
       ListTable table = way.table();
       boolean beside = !first && table.headingRow() == lastHeading;
       int above = first || beside ? 0 : lastRow;
-      boolean said = way.evidence().stream().anyMatch(one -> one.kind() == Evidence.Kind.SAID);
+      boolean said = way.isSaid();
       readTable(table, said, first ? found.above().size() : 0, above);
       if (said && isLayoutSaid(table)) {
         new LayoutAlone(findings).report(way);

@@ -28,6 +28,11 @@ public record Hypothesis(
     options = List.copyOf(options);
   }
 
+  /** Whether the user said that it is so. */
+  public boolean isSaid() {
+    return evidence.stream().anyMatch(one -> one.kind() == Evidence.Kind.SAID);
+  }
+
   /** Whether another way has as many wires and the first of them join the same points. */
   boolean beginsLike(Hypothesis other) {
     return wires == other.wires && joins().equals(other.joins()) && !first.isEmpty();

@@ -44,15 +44,17 @@ public record Weighed(
   }
 
   /**
-   * The same table, open where nobody has said that it tells no wires and its headings name both
-   * ends of some: beside tables that tell wires, its own would be lost.
+   * The same table, open where nobody has said that it tells no wires, its headings name both ends
+   * of some, and nothing more speaks against these: beside tables that tell wires, its own would be
+   * lost.
    */
   public Weighed openWhereBothEndsAreNamed() {
-    boolean isSaid = best().evidence().stream().anyMatch(one -> one.kind() == Evidence.Kind.SAID);
     boolean isLost =
         best().table().layout() == Layout.NONE
-            && !isSaid
-            && hypotheses.stream().anyMatch(Weighed::namesBothEnds);
+            && !best().isSaid()
+            && hypotheses.stream()
+                .filter(way -> way.score() >= best().score())
+                .anyMatch(Weighed::namesBothEnds);
     return isLost ? new Weighed(sheet, firstCell, hypotheses, Standing.OPEN) : this;
   }
 

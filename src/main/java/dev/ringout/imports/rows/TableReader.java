@@ -31,7 +31,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the rows of one table as wires, spare pins, notes and what could not be read. */
@@ -249,14 +248,6 @@ public abstract class TableReader {
       into.add(new Draft(name, from, to, also, values, notes, table.place(row), table.layout()));
       return;
     }
-    Optional<End> open = Stream.of(from, to).filter(this::hasOtherCables).findFirst();
-    if (open.isPresent()) {
-      // Which conductor goes to which of its terminals is not said.
-      findings.error(open.get().place(), new RowOddity.EndInDoubt(open.get().item()));
-      tally.count(RowKind.WIRE, -1);
-      lose(row, SkipReason.END_IN_DOUBT);
-      return;
-    }
     for (String letter : several.text().split("\\s*\\+\\s*", -1)) {
       Map<Role, Value> own = new EnumMap<>(values);
       own.put(Role.COLOR, several.with(letter));
@@ -267,19 +258,6 @@ public abstract class TableReader {
       into.add(new Draft(conductor, from, to, also, own, notes, table.place(row), table.layout()));
     }
     findings.note(several.place(), new RowOddity.ConductorsOfCable(several.text()));
-  }
-
-  /** Whether other rows, too, name an end without a terminal. */
-  private boolean hasOtherCables(End end) {
-    return !end.hasPin()
-        && table.body().stream()
-                .filter(
-                    row ->
-                        table.columns().stream()
-                            .filter(column -> column.role().isEnd())
-                            .anyMatch(column -> column.textIn(row).equals(end.item())))
-                .count()
-            > 1;
   }
 
   /** What stands in brackets beside a point goes along as the cell was listed. */
