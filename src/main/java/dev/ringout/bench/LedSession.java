@@ -67,8 +67,6 @@ final class LedSession {
   /** The column of the value among those of a led sheet. */
   private static final String VALUE_COLUMN = "G";
 
-  private static final String KEPT_BEFORE = "has it already";
-
   private static final int LETTERS_OF_TEST = 8;
 
   /** Rows that were taken within a second are a second apart: that is no other clock. */
@@ -562,15 +560,22 @@ final class LedSession {
 
   /** What was sent before the store fell silent may be in it: then it is not sent again. */
   private void requireNotKept(List<Head> before) throws StoreTrouble {
-    for (Head one : before) {
-      if (tests.holds(led, one)) {
-        throw StoreTrouble.of(StoreTrouble.Reason.NOT_WRITTEN, KEPT_BEFORE);
-      }
+    if (isAnyKept(before)) {
+      throw StoreTrouble.of(StoreTrouble.Reason.KEPT_BEFORE, "has it already");
     }
   }
 
+  private boolean isAnyKept(List<Head> sentBefore) throws StoreTrouble {
+    for (Head one : sentBefore) {
+      if (tests.holds(led, one)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private Refused notKept(StoreTrouble e) {
-    if (e.text().equals(KEPT_BEFORE)) {
+    if (e.reason() == StoreTrouble.Reason.KEPT_BEFORE) {
       return new Refused(
           Reason.MEANWHILE, "What was sent before is kept after all: look which step is asked.");
     }
@@ -687,10 +692,8 @@ final class LedSession {
     if (end.seq() <= led.end().seq()) {
       return false;
     }
-    for (Head one : List.copyOf(sent)) {
-      if (tests.holds(led, one)) {
-        sent.clear();
-      }
+    if (isAnyKept(sent)) {
+      sent.clear();
     }
     led = led.at(end);
     reload();

@@ -106,24 +106,10 @@ final class Doubts {
 
   /** The benefit of the doubt is given to a value, and told. */
   private void digits(Comparison comparison) {
-    List<Judged> within = comparison.inForce().stream().filter(Doubts::isWithinADigit).toList();
+    List<Judged> within = comparison.inForce().stream().filter(Judged::joinsWithinADigit).toList();
     if (!within.isEmpty()) {
       raise(new WithinADigit(within.size(), within.get(0).reading().place()), false);
     }
-  }
-
-  private static boolean isWithinADigit(Judged judged) {
-    Reading reading = judged.reading();
-    return reading.kind() == Reading.Kind.CONTINUITY
-        && judged.outcome().passes()
-        && judged.expected().isJoined()
-        && reading
-            .measured()
-            .value()
-            .filter(
-                value ->
-                    value.ohms() - reading.meter().uncertaintyOhms(value) > judged.limit().ohms())
-            .isPresent();
   }
 
   private void use(Comparison comparison) {

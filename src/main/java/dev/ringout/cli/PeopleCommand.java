@@ -58,15 +58,24 @@ final class PeopleCommand implements Runnable {
         "what of the people? add, role, passphrase, withdraw, list, key, withdraw-key or keys");
   }
 
-  /** Something that is done with the people. */
-  private interface Deed {
-    Member done(PeopleJob people, PeopleJob.Said said) throws StoreTrouble, WrongRequest;
+  /** Something that is done with the people, or their keys. */
+  private interface Deed<T> {
+    T done(PeopleJob people, PeopleJob.Said said) throws StoreTrouble, WrongRequest;
   }
 
-  private int done(StoreOption at, String who, Deed deed) throws WrongRequest {
+  private int done(StoreOption at, String who, Deed<Member> deed) throws WrongRequest {
+    return told(at, who, (people, said) -> PeopleText.done(deed.done(people, said), output.look()));
+  }
+
+  private int doneWithKeys(StoreOption at, String who, Deed<String> deed) throws WrongRequest {
+    return told(
+        at, who, (people, said) -> Text.visible(deed.done(people, said)) + System.lineSeparator());
+  }
+
+  private int told(StoreOption at, String who, Deed<String> deed) throws WrongRequest {
     try {
-      Member member = deed.done(at.door().people(), new PeopleJob.Said(who, Instant.now()));
-      output.out().print(PeopleText.done(member, output.look()));
+      String told = deed.done(at.door().people(), new PeopleJob.Said(who, Instant.now()));
+      output.out().print(told);
       return ExitCode.DONE;
     } catch (StoreTrouble e) {
       return Trouble.say(output, at.store().shown(), e);
@@ -207,21 +216,6 @@ final class PeopleCommand implements Runnable {
           people.withdrawKey(fingerprint, why, said);
           return "The key counts no more. Give out the list of keys anew.";
         });
-  }
-
-  /** Something that is done with keys, and what is told of it. */
-  private interface KeyDeed {
-    String done(PeopleJob people, PeopleJob.Said said) throws StoreTrouble, WrongRequest;
-  }
-
-  private int doneWithKeys(StoreOption at, String who, KeyDeed deed) throws WrongRequest {
-    try {
-      String told = deed.done(at.door().people(), new PeopleJob.Said(who, Instant.now()));
-      output.out().println(Text.visible(told));
-      return ExitCode.DONE;
-    } catch (StoreTrouble e) {
-      return Trouble.say(output, at.store().shown(), e);
-    }
   }
 
   @Command(

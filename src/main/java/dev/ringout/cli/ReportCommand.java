@@ -14,6 +14,7 @@ import dev.ringout.seal.SealFinding;
 import dev.ringout.seal.SealFinding.State;
 import dev.ringout.sheet.PrintForm.PaperSize;
 import dev.ringout.source.OptionNames;
+import dev.ringout.source.OwnerOnly;
 import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.SealSentences;
@@ -219,7 +220,7 @@ final class ReportCommand implements Callable<Integer> {
     int code =
         output.write(
             List.of(
-                ResultFile.file(key, ascii(closed), Secret.rights()),
+                ResultFile.file(key, ascii(closed), OwnerOnly.file()),
                 ResultFile.file(open, ascii(Keys.pem(pair.getPublic())))),
             force);
     if (code == ExitCode.DONE) {

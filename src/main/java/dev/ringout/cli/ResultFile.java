@@ -48,9 +48,9 @@ final class ResultFile {
    * A file. It is made here and written through no second name, so that in a folder of many people
    * nobody can lead it elsewhere.
    *
-   * @param rights with which it is made
+   * @param rights with which it is made; none: those that every file is made with
    */
-  static ResultFile file(Path to, Output.Content content, List<FileAttribute<?>> rights) {
+  static ResultFile file(Path to, Output.Content content, FileAttribute<?>... rights) {
     return new ResultFile(
         to,
         false,
@@ -58,18 +58,10 @@ final class ResultFile {
           try (OutputStream out =
               new BufferedOutputStream(
                   Channels.newOutputStream(
-                      Files.newByteChannel(
-                          beside,
-                          Set.of(CREATE_NEW, WRITE),
-                          rights.toArray(FileAttribute[]::new))))) {
+                      Files.newByteChannel(beside, Set.of(CREATE_NEW, WRITE), rights)))) {
             content.writeTo(out);
           }
         });
-  }
-
-  /** A file with the rights that every file is made with. */
-  static ResultFile file(Path to, Output.Content content) {
-    return file(to, content, List.of());
   }
 
   /** A folder, which its content makes. */

@@ -12,7 +12,7 @@ final class Trouble {
     return switch (trouble.reason()) {
       case MISSING, DENIED -> ExitCode.MISSING_INPUT;
       case NOT_UNDERSTOOD -> ExitCode.NOT_UNDERSTOOD;
-      case NOT_WRITTEN, TAKEN_OVER -> ExitCode.CANNOT_WRITE;
+      case NOT_WRITTEN, TAKEN_OVER, KEPT_BEFORE -> ExitCode.CANNOT_WRITE;
     };
   }
 }

@@ -73,8 +73,8 @@ final class ContactProof {
     return apart.stream()
         .filter(
             judged -> judged.reading().state().positionOf(wanted.which()).equals(wanted.position()))
-        .filter(judged -> !liftsWithoutNeed(judged.reading().state(), from, to))
-        .anyMatch(judged -> shows(judged, from, to));
+        .filter(judged -> shows(judged, from, to))
+        .anyMatch(judged -> !liftsWithoutNeed(judged.reading().state(), from, to));
   }
 
   /**

@@ -67,6 +67,19 @@ public record Judged(
     return reading.kind() == Reading.Kind.CONTINUITY && outcome.passes() && expected.isJoined();
   }
 
+  /**
+   * Whether it shows a join by the benefit of the doubt alone: above its limit, by less than the
+   * digit that a display of which nothing is said may be off.
+   */
+  public boolean joinsWithinADigit() {
+    return provesJoin()
+        && reading
+            .measured()
+            .value()
+            .filter(value -> value.ohms() - reading.meter().uncertaintyOhms(value) > limit.ohms())
+            .isPresent();
+  }
+
   /** Whether it holds its two sides apart: open, or through parts that show no direct join. */
   boolean provesApart() {
     return observed == Observed.APART

@@ -8,7 +8,6 @@ import dev.ringout.people.People.Refusal;
 import dev.ringout.people.Role;
 import dev.ringout.people.ShopKeys;
 import dev.ringout.readings.Person;
-import dev.ringout.seal.KeyList;
 import dev.ringout.store.Entry;
 import dev.ringout.store.Fields;
 import dev.ringout.store.SaidOfPeople;
@@ -79,7 +78,7 @@ public final class PeopleJob {
    * @param until its last day
    * @throws WrongRequest where there is no such person, or the key is known already
    */
-  public KeyList addKey(String name, PublicKey key, Optional<LocalDate> until, Said said)
+  public ShopKeys addKey(String name, PublicKey key, Optional<LocalDate> until, Said said)
       throws StoreTrouble, WrongRequest {
     return tellOfKey(
         said,
@@ -102,7 +101,7 @@ public final class PeopleJob {
    * @param fingerprint by what it is known
    * @throws WrongRequest where there is no such key, or nothing says why
    */
-  public KeyList withdrawKey(String fingerprint, String why, Said said)
+  public ShopKeys withdrawKey(String fingerprint, String why, Said said)
       throws StoreTrouble, WrongRequest {
     return tellOfKey(said, keys -> keys.withdrawn(fingerprint, why, said.who(), said.at()));
   }
@@ -112,7 +111,7 @@ public final class PeopleJob {
     SaidOfPeople said(ShopKeys keys) throws Refusal, StoreTrouble;
   }
 
-  private KeyList tellOfKey(Said said, OfKey ofKey) throws StoreTrouble, WrongRequest {
+  private ShopKeys tellOfKey(Said said, OfKey ofKey) throws StoreTrouble, WrongRequest {
     requireNamed(said);
     Store open = store.openToWrite();
     try {
@@ -120,7 +119,7 @@ public final class PeopleJob {
     } catch (Refusal e) {
       throw new WrongRequest(Part.PERSON, e.text());
     }
-    return ShopKeys.of(open.people()).list();
+    return ShopKeys.of(open.people());
   }
 
   private static void requireNamed(Said said) throws WrongRequest {

@@ -3,16 +3,15 @@ package dev.ringout.page;
 import dev.ringout.bench.Refused;
 import dev.ringout.bench.Refused.Reason;
 import dev.ringout.seal.Keys;
+import dev.ringout.source.OwnerOnly;
 import java.io.IOException;
 import java.nio.channels.Channels;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.KeyPair;
 import java.security.PublicKey;
 import java.text.Normalizer;
@@ -91,8 +90,8 @@ final class KeyFolder {
     String name = plain(person) + "-" + end + ".key";
     try {
       String closed = Keys.pem(pair.getPrivate(), passphrase);
-      Files.createDirectories(folder, rights("rwx------"));
-      write(file(name), closed, rights("rw-------"));
+      Files.createDirectories(folder, OwnerOnly.folder());
+      write(file(name), closed, OwnerOnly.file());
       write(file(name + OPEN), Keys.pem(pair.getPublic()));
       return name;
     } catch (Keys.Unusable e) {
@@ -117,13 +116,5 @@ final class KeyFolder {
     String cut = bare.substring(0, Math.min(LONGEST_OF_A_NAME, bare.length()));
     String inner = cut.replaceAll("^-+|-+$", "");
     return inner.isEmpty() ? "key" : inner;
-  }
-
-  private static FileAttribute<?>[] rights(String rights) {
-    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
-        ? new FileAttribute<?>[] {
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
-        }
-        : new FileAttribute<?>[0];
   }
 }

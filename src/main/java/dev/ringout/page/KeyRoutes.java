@@ -1,22 +1,22 @@
 package dev.ringout.page;
 
+import static dev.ringout.page.PeopleRoutes.said;
+
 import dev.ringout.bench.Refused;
 import dev.ringout.bench.Refused.Reason;
-import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.KeysJson;
 import dev.ringout.meter.Ticks;
 import dev.ringout.people.Act;
 import dev.ringout.people.Member;
 import dev.ringout.people.Passphrases;
 import dev.ringout.people.People;
+import dev.ringout.people.ShopKeys;
 import dev.ringout.seal.KeyFile;
-import dev.ringout.seal.KeyList;
 import dev.ringout.seal.KeyList.Listed;
 import dev.ringout.seal.KeyList.Standing;
 import dev.ringout.seal.Keys;
 import dev.ringout.serve.Ask;
 import dev.ringout.serve.Reply;
-import dev.ringout.store.StoreTrouble;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.PublicKey;
@@ -50,7 +50,7 @@ final class KeyRoutes {
         .post(Act.SIGN, "/api/keys", (ask, names) -> make(here, ask))
         .get(Act.SIGN, "/api/keys/*", (ask, names) -> file(here, ask, names.get(0)))
         .post(Act.SIGN, "/api/keys/withdraw", (ask, names) -> withdrawOwn(here, ask))
-        .get(Act.LOOK, "/api/key-list", (ask, names) -> list(here))
+        .get(Act.LOOK, "/api/key-list", (ask, names) -> list(said(() -> here.people().keys())))
         .post(
             Act.PEOPLE,
             "/api/people/*/withdraw-key",
@@ -61,11 +61,13 @@ final class KeyRoutes {
     if (shop.isEmpty()) {
       return listed(folder.names(), List.of(), Map.of());
     }
-    return keysOf(shop.get(), shop.get().require(ask, Act.SIGN));
+    Shop here = shop.get();
+    Member member = here.require(ask, Act.SIGN);
+    return keysOf(member, said(() -> here.people().keys()));
   }
 
-  private Reply keysOf(Shop here, Member member) throws Refused {
-    List<Listed> own = own(here, member);
+  private Reply keysOf(Member member, ShopKeys keys) throws Refused {
+    List<Listed> own = keys.of(member.name());
     Map<String, String> byPrint = new LinkedHashMap<>();
     List<String> names = new ArrayList<>();
     for (String name : folder.names()) {
@@ -102,7 +104,7 @@ final class KeyRoutes {
   }
 
   private static List<Listed> own(Shop here, Member member) throws Refused {
-    return of(() -> here.people().keys().of(member.name()));
+    return said(() -> here.people().keys().of(member.name()));
   }
 
   /** A new key of who asks: the secret half stays here, behind its passphrase. */
@@ -117,8 +119,11 @@ final class KeyRoutes {
       throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
     }
     String name = folder.make(member.name(), passphrase);
-    of(() -> here.people().addKey(member.name(), folder.open(name), until, here.said(member)));
-    return keysOf(here, member);
+    return keysOf(
+        member,
+        said(
+            () ->
+                here.people().addKey(member.name(), folder.open(name), until, here.said(member))));
   }
 
   private static Optional<LocalDate> day(String text) throws Refused {
@@ -138,32 +143,31 @@ final class KeyRoutes {
     Body body = Body.of(ask);
     Member member = here.require(ask, Act.SIGN);
     requireOf(here, member.name(), body.text("fingerprint"));
-    of(
-        () ->
-            here.people()
-                .withdrawKey(body.text("fingerprint"), body.text("why"), here.said(member)));
-    return keysOf(here, member);
+    return keysOf(member, withdrawn(here, body, member));
   }
 
   private static Reply withdraw(Shop here, Ask ask, String person) throws Refused {
     Body body = Body.of(ask);
     Member by = here.require(ask, Act.PEOPLE);
     requireOf(here, person, body.text("fingerprint"));
-    of(() -> here.people().withdrawKey(body.text("fingerprint"), body.text("why"), here.said(by)));
-    return list(here);
+    return list(withdrawn(here, body, by));
+  }
+
+  private static ShopKeys withdrawn(Shop here, Body body, Member by) throws Refused {
+    return said(
+        () -> here.people().withdrawKey(body.text("fingerprint"), body.text("why"), here.said(by)));
   }
 
   private static void requireOf(Shop here, String person, String fingerprint) throws Refused {
-    List<Listed> theirs = of(() -> here.people().keys().of(person));
+    List<Listed> theirs = said(() -> here.people().keys().of(person));
     if (theirs.stream().noneMatch(key -> key.fingerprint().equals(fingerprint))) {
       throw new Refused(Reason.MISSING, "There is no such key.");
     }
   }
 
-  private static Reply list(Shop here) throws Refused {
-    KeyList list = of(() -> here.people().keys().list());
-    return Reply.of(200, "text/plain; charset=utf-8", list.text().getBytes(StandardCharsets.UTF_8))
-        .savedAs("keys.txt");
+  private static Reply list(ShopKeys keys) {
+    byte[] text = keys.list().text().getBytes(StandardCharsets.UTF_8);
+    return Reply.of(200, "text/plain; charset=utf-8", text).savedAs("keys.txt");
   }
 
   /**
@@ -198,20 +202,5 @@ final class KeyRoutes {
         .filter(key -> key.fingerprint().equals(print))
         .findFirst()
         .orElseThrow(() -> new Refused(Reason.MISSING, "No key of this name lies on the bench."));
-  }
-
-  /** Something that is asked of the shop's people. */
-  private interface Asking<T> {
-    T of() throws Refused, StoreTrouble, WrongRequest;
-  }
-
-  private static <T> T of(Asking<T> asking) throws Refused {
-    try {
-      return asking.of();
-    } catch (StoreTrouble e) {
-      throw Refused.by(e);
-    } catch (WrongRequest e) {
-      throw Refused.by(e);
-    }
   }
 }

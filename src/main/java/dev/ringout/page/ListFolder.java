@@ -1,13 +1,11 @@
 package dev.ringout.page;
 
+import dev.ringout.source.OwnerOnly;
 import java.io.IOException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
@@ -45,7 +43,7 @@ final class ListFolder {
     takeAwayLeftovers();
     make(received);
     Path folder = received(id);
-    Files.createDirectory(folder, rights());
+    Files.createDirectory(folder, OwnerOnly.folder());
     return Files.write(folder.resolve(name), bytes);
   }
 
@@ -68,7 +66,7 @@ final class ListFolder {
     String id = UUID.randomUUID().toString();
     Path unfinished = taken.resolve(id + UNFINISHED);
     Path folder = taken.resolve(id);
-    Files.createDirectory(unfinished, rights());
+    Files.createDirectory(unfinished, OwnerOnly.folder());
     Files.copy(harness, unfinished.resolve(name(harness)));
     Files.move(unfinished, folder, StandardCopyOption.ATOMIC_MOVE);
     return folder.resolve(name(harness));
@@ -89,16 +87,7 @@ final class ListFolder {
   }
 
   private static void make(Path folder) throws IOException {
-    Files.createDirectories(folder, rights());
-  }
-
-  /** Nobody else on this machine looks into it, where the system knows such rights. */
-  private static FileAttribute<?>[] rights() {
-    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
-        ? new FileAttribute<?>[] {
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------"))
-        }
-        : new FileAttribute<?>[0];
+    Files.createDirectories(folder, OwnerOnly.folder());
   }
 
   /** What a bench that is no more has left: it knew these lists, and no other does. */

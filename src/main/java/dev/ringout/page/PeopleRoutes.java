@@ -138,11 +138,11 @@ final class PeopleRoutes {
   }
 
   /** Something that is said of people. */
-  private interface Saying<T> {
+  interface Saying<T> {
     T said() throws Refused, StoreTrouble, WrongRequest;
   }
 
-  private static <T> T said(Saying<T> saying) throws Refused {
+  static <T> T said(Saying<T> saying) throws Refused {
     try {
       return saying.said();
     } catch (StoreTrouble e) {

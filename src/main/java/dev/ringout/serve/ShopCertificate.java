@@ -1,16 +1,14 @@
 package dev.ringout.serve;
 
+import dev.ringout.source.OwnerOnly;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.Inet6Address;
 import java.net.InetAddress;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.GeneralSecurityException;
 import java.security.KeyStore;
 import java.security.MessageDigest;
@@ -110,7 +108,7 @@ public final class ShopCertificate {
     Path passphrase = folder.resolve(PASSPHRASE);
     try {
       if (!Files.exists(file)) {
-        Files.createDirectories(folder, rights("rwx------"));
+        Files.createDirectories(folder, OwnerOnly.folder());
         make(folder, file, passphrase, name, address);
       }
       return read(file, Files.readString(passphrase).strip());
@@ -126,7 +124,7 @@ public final class ShopCertificate {
     byte[] random = new byte[RANDOM_BYTES];
     new SecureRandom().nextBytes(random);
     Files.deleteIfExists(passphrase);
-    Files.createFile(passphrase, rights("rw-------"));
+    Files.createFile(passphrase, OwnerOnly.file());
     Files.writeString(
         passphrase, Base64.getUrlEncoder().withoutPadding().encodeToString(random) + "\n");
     Path part = folder.resolve(FILE + ".part");
@@ -182,15 +180,6 @@ public final class ShopCertificate {
     } finally {
       keytool.destroy();
     }
-  }
-
-  /** Rights of a new file; where the system knows no such rights, its own. */
-  private static FileAttribute<?>[] rights(String rights) {
-    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
-        ? new FileAttribute<?>[] {
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
-        }
-        : new FileAttribute<?>[0];
   }
 
   /** For the server. */

@@ -15,7 +15,9 @@ public final class StoreTrouble extends Exception {
     /** It can't be written. */
     NOT_WRITTEN,
     /** Somebody else leads the test by now. */
-    TAKEN_OVER
+    TAKEN_OVER,
+    /** What was to be kept was kept before. */
+    KEPT_BEFORE
   }
 
   private final Reason reason;

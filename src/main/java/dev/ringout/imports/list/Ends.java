@@ -20,9 +20,10 @@ public final class Ends {
   private static final Pattern WHOLE_DESIGNATOR = Pattern.compile(DESIGNATOR);
   private static final Pattern OF_A_JOINT = Pattern.compile("(SP|E)\\d+|G\\d{3}");
 
+  private static final String VOLTS = "\\d{1,2}(?:[.,]\\d)? ?V";
+
   private static final String SUPPLY =
-      "(?:[-+]\\d{1,2}(?:[.,]\\d)? ?V|\\d{1,2}(?:[.,]\\d)? ?V[-+]|\\d{1,2}V\\d"
-          + "|[-+]V|V[-+]|VCC|VDD|VSS|VBUS)";
+      "(?:[-+]" + VOLTS + "|" + VOLTS + "[-+]|\\d{1,2}V\\d|[-+]V|V[-+]|VCC|VDD|VSS|VBUS)";
 
   /**
    * {@code PSU +5V}, {@code 5V rail}, {@code SMPS V+}, {@code Battery (-)}, {@code G3 (3V3)}, and
@@ -30,15 +31,12 @@ public final class Ends {
    */
   private static final Pattern OF_A_SUPPLY =
       Pattern.compile(
-          "(?i)(?:.*[\\s(-])?(?:[-+]|"
-              + SUPPLY
-              + ")\\)?|\\d{1,2}(?:[.,]\\d)? ?V"
-              + "|(?:.*[\\s(])?(?:[-+]|\\d{1,2}(?:[.,]\\d)? ?V|"
-              + SUPPLY
-              + ")\\)?[\\s-](?:\\S+ )?rails?"
-              + "|(?:.*\\s)?rail (?:\\d{1,2}(?:[.,]\\d)? ?V|"
-              + SUPPLY
-              + ")");
+          String.join(
+              "|",
+              "(?i)(?:.*[\\s(-])?(?:[-+]|" + SUPPLY + ")\\)?",
+              VOLTS,
+              "(?:.*[\\s(])?(?:[-+]|" + VOLTS + "|" + SUPPLY + ")\\)?[\\s-](?:\\S+ )?rails?",
+              "(?:.*\\s)?rail (?:" + VOLTS + "|" + SUPPLY + ")"));
 
   private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");
 
