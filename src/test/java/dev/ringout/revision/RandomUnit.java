@@ -78,8 +78,8 @@ final class RandomUnit {
     return !ref.startsWith("TB");
   }
 
-  /** A free cavity, or any terminal. */
-  private Optional<Point> free() {
+  /** The free cavities, and all terminals. */
+  private List<Point> free() {
     Set<Point> used = new HashSet<>();
     wires.forEach(wire -> used.addAll(List.of(wire.from(), wire.to())));
     List<Point> free = new ArrayList<>();
@@ -92,13 +92,20 @@ final class RandomUnit {
             }
           }
         });
-    return free.isEmpty() ? Optional.empty() : Optional.of(free.get(random.nextInt(free.size())));
+    return free;
+  }
+
+  private Optional<Point> oneOf(List<Point> points) {
+    return points.isEmpty()
+        ? Optional.empty()
+        : Optional.of(points.get(random.nextInt(points.size())));
   }
 
   boolean addWire() {
-    Optional<Point> from = free();
+    List<Point> free = free();
+    Optional<Point> from = oneOf(free);
     for (int tries = 0; tries < 20 && from.isPresent(); tries++) {
-      Optional<Point> to = free();
+      Optional<Point> to = oneOf(free);
       if (to.isPresent() && !to.get().ref().equals(from.get().ref())) {
         wires.add(wire(from.get(), to.get()));
         return true;
@@ -138,8 +145,8 @@ final class RandomUnit {
     switch (random.nextInt(11)) {
       case 0 -> wires.remove(which);
       case 1 -> addWire();
-      case 2 -> free().ifPresent(to -> wires.set(which, moved(wire, wire.from(), to)));
-      case 3 -> free().ifPresent(to -> wires.set(which, moved(wire, to, wire.to())));
+      case 2 -> oneOf(free()).ifPresent(to -> wires.set(which, moved(wire, wire.from(), to)));
+      case 3 -> oneOf(free()).ifPresent(to -> wires.set(which, moved(wire, to, wire.to())));
       case 4 -> {
         int other = random.nextInt(wires.size());
         Wire two = wires.get(other);

@@ -32,7 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
  * together.
  */
 class BruteForceReferenceTest {
-  private static final int UNITS = 150;
+  private static final int UNITS = 100;
   private static final int MOST_SLIPS = 3;
 
   @TempDir Path folder;
