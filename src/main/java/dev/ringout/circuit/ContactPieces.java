@@ -63,6 +63,15 @@ public record ContactPieces(int net, List<Piece> pieces) {
         .toList();
   }
 
+  /** The switches so that as many of its contacts as can be are open. */
+  public SwitchState allOpen(Circuit circuit) {
+    SwitchState state = SwitchState.normal();
+    for (int contact : contacts(circuit, net).toArray()) {
+      state = opened(circuit, contact, state);
+    }
+    return state;
+  }
+
   /** The contacts that are closed in a net. */
   private static IntStream contacts(Circuit circuit, int net) {
     return Arrays.stream(circuit.normal().conductorsOf(net))

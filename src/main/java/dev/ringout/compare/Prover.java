@@ -11,6 +11,7 @@ import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -165,6 +166,9 @@ final class Prover {
 
   private Tally wires(boolean[] crossed, CrossedInStates byPairs) {
     OwnSideProof sides = OwnSideProof.of(circuit, byPairs, inForce);
+    Map<Integer, MissingWire.EitherSide> elsewhere =
+        ChangedPlaces.open(
+            circuit, byPairs, inForce, requirements.contactPieces(), requirements.wires());
     long proven = 0;
     for (int wire : requirements.wires()) {
       Optional<MissingWire> missing =
@@ -172,7 +176,8 @@ final class Prover {
               ? requirements
                   .sideOf(wire)
                   .flatMap(sides::open)
-                  .map(placing -> eitherSide(wire, placing))
+                  .<MissingWire>map(placing -> eitherSide(wire, placing))
+                  .or(() -> Optional.ofNullable(elsewhere.get(wire)))
               : Optional.of(missing(wire));
       if (missing.isEmpty()) {
         proven++;

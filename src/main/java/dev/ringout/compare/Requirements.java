@@ -39,6 +39,7 @@ public final class Requirements {
   private final List<Unproven.PastContacts> pastContacts = new ArrayList<>();
   private final List<Integer> parts = new ArrayList<>();
   private final PartPositions positions;
+  private final List<ContactPieces> pieces;
 
   /**
    * A switch contact in one position.
@@ -55,13 +56,15 @@ public final class Requirements {
       PartGroups behindParts,
       PartGroups mayBeAnything,
       InsulationDemand insulation,
-      PartPositions positions) {
+      PartPositions positions,
+      List<ContactPieces> pieces) {
     this.circuit = circuit;
     this.limits = limits;
     this.behindParts = behindParts;
     this.mayBeAnything = mayBeAnything;
     this.insulation = insulation;
     this.positions = positions;
+    this.pieces = pieces;
   }
 
   /** What a list requires. */
@@ -75,7 +78,8 @@ public final class Requirements {
             behindParts,
             new PartGroups(circuit, Requirements::mayBeAnything),
             InsulationDemand.of(circuit, behindParts),
-            PartPositions.of(circuit, pieces));
+            PartPositions.of(circuit, pieces),
+            pieces);
     for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
       required.conductor(conductor);
     }
@@ -155,6 +159,11 @@ public final class Requirements {
   /** On which side of closed contacts a wire must be shown to end, where it could be another. */
   Optional<OwnSide> sideOf(int wire) {
     return Optional.ofNullable(sides.get(wire));
+  }
+
+  /** The nets that closed contacts hold together, whose wires' ends must be shown in place. */
+  List<ContactPieces> contactPieces() {
+    return pieces;
   }
 
   List<OfContact> contacts() {

@@ -34,7 +34,7 @@ import java.util.Set;
  * own: wires that others go around, switch contacts, nets behind parts.
  */
 public final class Planner {
-  private static final int MOST_ROUNDS = 4;
+  private static final int MOST_ROUNDS = 12;
 
   private final Circuit circuit;
   private final JoinLimits limits;
