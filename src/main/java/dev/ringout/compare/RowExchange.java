@@ -6,15 +6,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
-/**
- * Two rows of a sheet, near each other, whose values stand each in the place of the other.
- *
- * @param comparison the readings with the two put right
- */
-public record RowExchange(Judged one, Judged other, Comparison comparison) {
+/** Two rows of a sheet, near each other, whose values stand each in the place of the other. */
+public record RowExchange(Judged one, Judged other) {
   /** A hand takes no rows farther apart for each other (common practice, no source). */
   private static final int FARTHEST_ROWS = 12;
 
@@ -40,16 +35,7 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
               && isAsExpected(judge.judge(first.reading().at(second.reading())))) {
             taken.add(first);
             taken.add(second);
-            found.add(
-                new RowExchange(
-                    first,
-                    second,
-                    comparison.rewritten(
-                        circuit,
-                        limits,
-                        Map.of(
-                            first, first.reading().saying(second.reading().measured()),
-                            second, second.reading().saying(first.reading().measured())))));
+            found.add(new RowExchange(first, second));
           }
         }
       }
@@ -82,7 +68,7 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
               .filter(other -> Math.abs(row(other) - row(high)) <= FARTHEST_ROWS)
               .filter(other -> isAsExpected(judge.judge(high.reading().at(other.reading()))))
               .min(Comparator.comparingInt(other -> Math.abs(row(other) - row(high))))
-              .ifPresent(other -> found.add(new RowExchange(other, high, comparison)));
+              .ifPresent(other -> found.add(new RowExchange(other, high)));
         }
       }
     }

@@ -79,11 +79,16 @@ public record RowSlip(
           while (end < rows.size() && fits(rows, end, end + step, judge)) {
             end++;
           }
+          // The last rows of a run may stand where they belong.
+          while (end > row + 1 && fitsBetterHere(rows, end - 1, end - 1 + step, judge)) {
+            end--;
+          }
           pieces.addAll(pieces(rows, new Range(start, end), again));
         }
       }
       for (Range piece : acrossOneMisfit(pieces, rows)) {
-        slip(rows, piece, step, again).ifPresent(found::add);
+        Range run = step < 0 ? fromItsBlank(piece, rows, judge) : piece;
+        slip(rows, run, step, again).ifPresent(found::add);
       }
     }
     return found.stream()
@@ -117,6 +122,14 @@ public record RowSlip(
       return true;
     }
     return judge.judge(value.at(rows.get(belongs).reading())).outcome() == Outcome.CONFORMS;
+  }
+
+  /** Whether a value is as expected where it stands, and would be low in another row. */
+  private static boolean fitsBetterHere(List<Judged> rows, int row, int belongs, Judge judge) {
+    Judged here = rows.get(row);
+    return here.value() == ValueVerdict.AS_EXPECTED
+        && belongs < rows.size()
+        && judge.judge(here.reading().at(rows.get(belongs).reading())).value() == ValueVerdict.LOW;
   }
 
   private static List<Judged> failing(List<Judged> rows) {
@@ -181,13 +194,46 @@ public record RowSlip(
     return goesOn ? new Range(piece.start(), rows.size()) : piece;
   }
 
+  /**
+   * From the row that was left blank on, where one stands above: there the values begin to stand a
+   * row lower. One row on the way may fit nowhere, if it fails where it stands as well.
+   */
+  private static Range fromItsBlank(Range piece, List<Judged> rows, Judge judge) {
+    List<Judged> failing = failing(piece.of(rows));
+    if (failing.isEmpty() || blanks(rows) == 0) {
+      return piece;
+    }
+    boolean isAcrossAMisfit = false;
+    for (int row = rows.indexOf(failing.get(0)) - 1; row >= 0; row--) {
+      if (isBlank(rows.get(row))) {
+        return new Range(row, piece.end());
+      }
+      if (row < piece.start() && !fits(rows, row, row - 1, judge)) {
+        if (isAcrossAMisfit || !rows.get(row).outcome().fails()) {
+          return piece;
+        }
+        isAcrossAMisfit = true;
+      }
+    }
+    return piece;
+  }
+
+  private static boolean isBlank(Judged judged) {
+    return !judged.reading().measured().made();
+  }
+
+  private static long blanks(List<Judged> rows) {
+    return rows.stream().filter(RowSlip::isBlank).count();
+  }
+
   private RowSlip with(List<Judged> sheet) {
     Set<Integer> numbers = new HashSet<>();
     rows.forEach(judged -> numbers.add(judged.reading().place().row()));
+    Set<Judged> own = new HashSet<>(rows);
     List<Judged> beside =
         sheet.stream()
             .filter(judged -> numbers.contains(judged.reading().place().row()))
-            .filter(judged -> !rows.contains(judged))
+            .filter(judged -> !own.contains(judged))
             .toList();
     return new RowSlip(rows, step, mended, beside, chance);
   }
@@ -202,7 +248,7 @@ public record RowSlip(
   /** The readings with each value of the run in the row where it belongs. */
   public Comparison putRight(Circuit circuit, JoinLimits limits, Comparison comparison) {
     Map<Judged, Reading> moved = new HashMap<>();
-    List<Judged> without = new ArrayList<>(rows);
+    Set<Judged> without = new HashSet<>(rows);
     without.addAll(reversed);
     for (int row = 0; row < rows.size(); row++) {
       int belongs = row + step;
@@ -228,7 +274,11 @@ public record RowSlip(
       return Optional.empty();
     }
     boolean toTheEnd = range.end() == rows.size();
-    double begins = run.indexOf(mended.get(0)) + 1.0;
+    // Of a sheet with a single blank it is known where the slip began.
+    double begins =
+        isBlank(run.get(0))
+            ? (double) rows.size() / blanks(rows)
+            : run.indexOf(mended.get(0)) + 1.0;
     double ends = run.size() - run.indexOf(mended.get(mended.size() - 1));
     double chance = begins / rows.size() * (toTheEnd ? 1 : ends / rows.size());
     return Optional.of(new RowSlip(List.copyOf(run), step, mended, List.of(), chance));

@@ -133,6 +133,40 @@ class SheetSlipsTest {
     assertEquals("K1", part.part().ref());
   }
 
+  /**
+   * The third row was left blank, and from there on each value stands a row lower: the open of W5
+   * too, among rows that all read alike.
+   */
+  @Test
+  void a_slip_begins_at_the_row_left_blank_though_an_open_lies_between() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    for (int pin = 1; pin <= 10; pin++) {
+      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",,");
+      String value = pin == 3 ? "" : pin == 6 ? "OL" : "0.31" + pin % 3;
+      unit.reads("J1-" + pin, "P2-" + pin, value);
+    }
+    unit.part("K1,1,2,winding,300 Ω,10,").part("K2,1,2,winding,120 Ω,10,");
+    unit.reads("K1-1", "K1-2", "0.312");
+    List<Fault> faults = unit.reads("K2-1", "K2-2", "301").check().diagnosis().faults();
+    assertInstanceOf(Fault.SlippedRows.class, faults.get(0));
+    Fault.Open open = assertInstanceOf(Fault.Open.class, faults.get(1));
+    assertEquals(2, faults.size(), "the slip and the open");
+    assertEquals(List.of("W5"), open.suspects().stream().map(one -> one.label()).toList());
+  }
+
+  /** Four rows slipped; the next, of a short wire, stands where it belongs. */
+  @Test
+  void a_value_that_is_as_expected_where_it_stands_is_no_row_of_a_slip_that_would_make_it_low() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    unit.wire("W1,J1-1,P2-1,20,9 m").wire("W2,J1-2,P2-2,20,9 m");
+    unit.wire("W3,J1-3,P2-3,20,3 m").wire("W4,J1-4,P2-4,20,9 m");
+    unit.part("K1,1,2,winding,300 Ω,10,").part("K2,1,2,winding,120 Ω,10,");
+    unit.reads("J1-1", "P2-1", "").reads("K1-1", "K1-2", "0.310").reads("K2-1", "K2-2", "301");
+    unit.reads("J1-2", "P2-2", "121").reads("J1-3", "P2-3", "0.103");
+    CheckResult result = unit.reads("J1-4", "P2-4", "0.312").check();
+    assertInstanceOf(Fault.SlippedRows.class, OnlyFault.of(result));
+  }
+
   /** W2 is open, and the rows of W1 and W2 are exchanged: 0.12 Ω is what W1 has. */
   @Test
   void a_poor_joint_is_not_certain_where_an_open_row_beside_it_expects_just_its_value() {

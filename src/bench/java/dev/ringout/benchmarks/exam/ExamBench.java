@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -42,28 +43,17 @@ public final class ExamBench {
             continue;
           }
           Path own = folder.resolve(question + "-" + seed);
-          (words.contains("once")
+          Optional<Sat> answered =
+              words.contains("once")
                   ? Exam.sitOnce(question, seed, own)
-                  : Exam.sit(question, seed, own))
-              .ifPresent(sat::add);
-          if (words.contains("certainty") && !isClosed(seed)) {
-            sat.stream()
-                .reduce((a, b) -> b)
-                .filter(one -> one.more() > 2)
-                .ifPresent(
-                    one ->
-                        System.out.println(
-                            "--- "
-                                + one.seed()
-                                + " more "
-                                + one.more()
-                                + " "
-                                + own
-                                + "\n"
-                                + one.told()));
+                  : Exam.sit(question, seed, own);
+          answered.ifPresent(sat::add);
+          Optional<Sat> shown = answered.filter(one -> !isClosed(one.seed()));
+          if (words.contains("certainty")) {
+            shown.filter(one -> one.more() > 2).ifPresent(one -> tellMore(one, own));
           }
-          if (words.contains("tell") && !isClosed(seed)) {
-            sat.stream().reduce((a, b) -> b).ifPresent(one -> tell(one, own));
+          if (words.contains("tell")) {
+            shown.ifPresent(one -> tell(one, own));
           }
         }
         System.out.println(
@@ -86,6 +76,11 @@ public final class ExamBench {
 
   private static boolean isClosed(long seed) {
     return seed % 3 == 2;
+  }
+
+  private static void tellMore(Sat sat, Path folder) {
+    System.out.println(
+        "--- " + sat.seed() + " more " + sat.more() + " " + folder + "\n" + sat.told());
   }
 
   private static void tell(Sat sat, Path folder) {

@@ -12,6 +12,7 @@ import dev.ringout.diagnose.values.LowInsulations;
 import dev.ringout.diagnose.values.ValueFaults;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.WiringFaults;
+import dev.ringout.diagnose.wiring.WiringReadings;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import java.util.ArrayList;
@@ -44,8 +45,11 @@ public final class Diagnoser {
     TestFaults ofTheTest = TestFaults.of(unit, comparison);
     Comparison ofTheUnit = ofTheTest.left();
     HighThroughParts high = HighThroughParts.of(circuit, ofTheUnit);
-    WiringFaults wiring =
-        WiringFaults.of(unit, ofTheUnit.without(high.readings()), ofTheTest.inDoubt());
+    WiringReadings readings =
+        high.readings().isEmpty()
+            ? ofTheTest.ofWiring()
+            : WiringReadings.of(unit, ofTheUnit.without(high.readings()));
+    WiringFaults wiring = WiringFaults.of(readings, ofTheTest.inDoubt());
     List<Fault> faults = new ArrayList<>(ofTheTest.faults());
     wiring.faults().stream()
         .map(fault -> ValueFaults.besidePen(fault, ofTheTest.maybeOfThePen()))

@@ -20,6 +20,7 @@ import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.diagnose.wiring.WiringFaults;
+import dev.ringout.diagnose.wiring.WiringReadings;
 import dev.ringout.harness.Part;
 import dev.ringout.readings.Reading;
 import java.util.ArrayList;
@@ -70,46 +71,64 @@ final class TestFaults {
 
   private final List<RowSlip> slipped = new ArrayList<>();
 
+  private final ListedUnit unit;
   private Comparison left;
+
+  /** What is left as evidence, once it was asked for. */
+  private Optional<WiringReadings> ofWiring = Optional.empty();
+
   private boolean leadsAreKnown;
 
-  private TestFaults(Comparison comparison) {
+  private TestFaults(ListedUnit unit, Comparison comparison) {
+    this.unit = unit;
     left = comparison;
   }
 
+  private void leave(Comparison comparison) {
+    left = comparison;
+    ofWiring = Optional.empty();
+  }
+
+  /** The readings that are about the unit still, as evidence of what is joined. */
+  WiringReadings ofWiring() {
+    WiringReadings readings = ofWiring.orElseGet(() -> WiringReadings.of(unit, left));
+    ofWiring = Optional.of(readings);
+    return readings;
+  }
+
   static TestFaults of(ListedUnit unit, Comparison comparison) {
-    TestFaults found = new TestFaults(comparison);
+    TestFaults found = new TestFaults(unit, comparison);
     SlipCosts costs = unit.costs();
     if (!comparison.failing().isEmpty()) {
-      found.rowsAndLeads(unit, costs, comparison);
+      found.rowsAndLeads(costs, comparison);
     }
-    found.misplaced(unit, costs);
-    found.exchangedBesideAFault(unit, costs);
+    found.misplaced(costs);
+    found.exchangedBesideAFault(costs);
     return found;
   }
 
-  private void rowsAndLeads(ListedUnit unit, SlipCosts costs, Comparison comparison) {
+  private void rowsAndLeads(SlipCosts costs, Comparison comparison) {
     WrongScale.ofSheets(unit.circuit(), unit.limits(), left).ifPresent(this::sheetScaled);
     Optional<LeadEstimate> leads = LeadEstimate.of(unit.circuit(), unit.limits(), left);
     leads.filter(one -> isOfMostHigh(one, comparison)).ifPresent(this::leads);
-    rows(unit, costs);
+    rows(costs);
     if (!leadsAreKnown) {
       LeadEstimate.of(unit.circuit(), unit.limits(), left).ifPresent(this::leads);
     }
-    exchanged(unit, costs);
+    exchanged(costs);
   }
 
-  private void misplaced(ListedUnit unit, SlipCosts costs) {
+  private void misplaced(SlipCosts costs) {
     List<WrongScale> scales = WrongScale.ofValues(unit.circuit(), unit.limits(), left);
     if (scales.isEmpty()) {
       return;
     }
     // What costs more than the slip of the pen by far is not missed.
-    WiringFaults wiring = WiringFaults.of(unit, left, MARGIN - Math.log(ofThePen(costs)));
+    WiringFaults wiring = WiringFaults.of(ofWiring(), MARGIN - Math.log(ofThePen(costs)));
     for (WrongScale scale : scales) {
       double odds = odds(unit.circuit(), scale, wiring, costs);
       if (odds > 0.5) {
-        pointMisplaced(unit, scale, odds);
+        pointMisplaced(scale, odds);
       } else if (odds >= LEAST_ODDS) {
         Judged judged = scale.mended().get(0);
         maybeOfThePen.put(
@@ -132,7 +151,7 @@ final class TestFaults {
     return 2L * leads.mended().size() > high;
   }
 
-  private void rows(ListedUnit unit, SlipCosts costs) {
+  private void rows(SlipCosts costs) {
     List<RowExchange> exchanges = RowExchange.find(unit.circuit(), unit.limits(), left);
     List<RowSlip> slips =
         RowSlip.find(unit.circuit(), unit.limits(), left).stream()
@@ -140,20 +159,20 @@ final class TestFaults {
             .toList();
     if (!slips.isEmpty()) {
       double most = slips.stream().mapToDouble(slip -> cost(slip, costs)).max().orElse(0);
-      WiringFaults wiring = WiringFaults.of(unit, left, most);
+      WiringFaults wiring = WiringFaults.of(ofWiring(), most);
       slips.stream()
           .filter(slip -> ofTheUnit(unit, wiring, slip.mended(), costs) > cost(slip, costs))
-          .forEach(slip -> slipped(unit, slip));
+          .forEach(slip -> slipped(slip));
     }
   }
 
-  private void exchanged(ListedUnit unit, SlipCosts costs) {
+  private void exchanged(SlipCosts costs) {
     List<RowExchange> exchanges = RowExchange.find(unit.circuit(), unit.limits(), left);
     if (exchanges.isEmpty()) {
       return;
     }
     double most = exchanges.stream().mapToDouble(one -> cost(one, costs)).max().orElse(0);
-    WiringFaults wiring = WiringFaults.of(unit, left, most);
+    WiringFaults wiring = WiringFaults.of(ofWiring(), most);
     for (RowExchange exchange : exchanges) {
       double cost = cost(exchange, costs);
       double ofTheUnit = ofTheUnit(unit, wiring, exchange.rows(), costs);
@@ -165,7 +184,7 @@ final class TestFaults {
                 Finding.alone(Certainty.LIKELY, exchange.rows(), List.of()),
                 exchange.one(),
                 exchange.other()));
-        left = left.without(exchange.rows());
+        leave(left.without(exchange.rows()));
       } else {
         double odds = 1 / (1 + Math.exp(Math.abs(cost - ofTheUnit)));
         exchange.rows().stream()
@@ -176,7 +195,7 @@ final class TestFaults {
   }
 
   /** A poor joint that has just what a faulty row beside it expects may be that row's value. */
-  private void exchangedBesideAFault(ListedUnit unit, SlipCosts costs) {
+  private void exchangedBesideAFault(SlipCosts costs) {
     for (RowExchange exchange : RowExchange.besideAFault(unit.circuit(), unit.limits(), left)) {
       Judged high = exchange.other();
       double width = 2 * exchange.one().limit().expected().halfWidthOhms();
@@ -244,7 +263,7 @@ final class TestFaults {
     faults.add(
         new Fault.Misscaled(
             Finding.alone(Certainty.LIKELY, scale.mended(), List.of()), scale.times(), true));
-    left = scale.comparison();
+    leave(scale.comparison());
   }
 
   /** What of the unit would show a value, where that is one thing. */
@@ -321,7 +340,7 @@ final class TestFaults {
         .sum();
   }
 
-  private void pointMisplaced(ListedUnit unit, WrongScale scale, double odds) {
+  private void pointMisplaced(WrongScale scale, double odds) {
     Judged judged = scale.mended().get(0);
     List<Alternative> others =
         otherwise(unit.circuit(), judged)
@@ -330,7 +349,7 @@ final class TestFaults {
     faults.add(
         new Fault.Misscaled(
             Finding.alone(Certainty.LIKELY, List.of(judged), others), scale.times(), false));
-    left = left.without(List.of(judged));
+    leave(left.without(List.of(judged)));
   }
 
   private static double cost(RowSlip slip, SlipCosts costs) {
@@ -343,11 +362,11 @@ final class TestFaults {
             Finding.alone(Certainty.LIKELY, leads.mended(), List.of()),
             leads.ohms(),
             leads.noted()));
-    left = leads.comparison();
+    leave(leads.comparison());
     leadsAreKnown = true;
   }
 
-  private void slipped(ListedUnit unit, RowSlip slip) {
+  private void slipped(RowSlip slip) {
     Set<Judged> inForce = new HashSet<>(left.inForce());
     List<Judged> shown = slip.failing().stream().filter(inForce::contains).toList();
     faults.add(
@@ -356,7 +375,7 @@ final class TestFaults {
             slip.rows().size(),
             slip.step(),
             slip.first()));
-    left = slip.putRight(unit.circuit(), unit.limits(), left);
+    leave(slip.putRight(unit.circuit(), unit.limits(), left));
     slipped.add(slip);
   }
 

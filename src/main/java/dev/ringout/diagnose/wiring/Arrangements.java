@@ -190,7 +190,7 @@ final class Arrangements {
       int steps = step;
       whole(Arrangement.ROTATED, ends, pin -> pins.get((rankOf(pin, rank) + steps) % size));
     }
-    Rings rings = Rings.of(circuit, evidence, pins, brokenEnds, inForce);
+    Rings rings = Rings.of(circuit, evidence, pins, brokenEnds);
     rings.all().forEach(ring -> suppose(Arrangement.RING, ring));
     double leastUntried = rings.leastUntried(costs);
     brokenEnds.forEach(

@@ -13,6 +13,7 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -149,16 +150,15 @@ final class Candidates {
   }
 
   private void arrange(Judged judged, List<Slip> slips, Set<Slip> found) {
+    Set<Integer> nets = new HashSet<>();
+    judged.probing().points().forEach(point -> nets.add(circuit.normal().of(point)));
     for (Supposed supposed : arrangements) {
-      boolean touches =
-          judged
-              .probing()
-              .points()
-              .anyMatch(point -> supposed.nets().contains(circuit.normal().of(point)));
-      Set<Integer> wires = supposed.slip().misplaced();
-      if (touches
-          && slips.stream().allMatch(slip -> Collections.disjoint(wires, slip.misplaced()))) {
-        found.add(supposed.slip());
+      boolean touches = nets.stream().anyMatch(supposed.nets()::contains);
+      if (touches) {
+        Set<Integer> wires = supposed.slip().misplaced();
+        if (slips.stream().allMatch(slip -> Collections.disjoint(wires, slip.misplaced()))) {
+          found.add(supposed.slip());
+        }
       }
     }
   }

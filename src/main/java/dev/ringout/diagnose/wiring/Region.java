@@ -65,8 +65,7 @@ record Region(
         continue;
       }
       List<Explanation> same =
-          bySignature.computeIfAbsent(
-              signatures.of(explanation, result.explanations()), key -> new ArrayList<>());
+          bySignature.computeIfAbsent(signatures.of(explanation), key -> new ArrayList<>());
       // Two moves that make one swap are no second explanation beside the swap.
       if (same.isEmpty() || explanation.slips().size() == same.get(0).slips().size()) {
         same.add(explanation);

@@ -51,18 +51,22 @@ final class Regions {
   }
 
   private void joinNets(List<Judged> failing) {
-    for (Judged judged : failing) {
-      List<Integer> nets = nets(judged);
-      nets.forEach(net -> joined.union(nets.get(0), net));
-    }
+    failing.forEach(judged -> join(net(judged), judged));
+  }
+
+  /** The net of the first probe. */
+  private int net(Judged judged) {
+    return normal.of(judged.probing().from()[0]);
+  }
+
+  private void join(int net, Judged judged) {
+    judged.probing().points().forEach(point -> joined.union(net, normal.of(point)));
   }
 
   private List<List<Judged>> sorted(List<Judged> failing) {
     Map<Integer, List<Judged>> byRegion = new LinkedHashMap<>();
     for (Judged judged : failing) {
-      byRegion
-          .computeIfAbsent(joined.firstOf(nets(judged).get(0)), key -> new ArrayList<>())
-          .add(judged);
+      byRegion.computeIfAbsent(joined.firstOf(net(judged)), key -> new ArrayList<>()).add(judged);
     }
     return List.copyOf(byRegion.values());
   }
@@ -81,13 +85,9 @@ final class Regions {
 
   /** What one arrangement of many ends would explain. */
   private void joinMended(Supposed arrangement) {
-    int first = -1;
-    for (Judged judged : arrangement.mended()) {
-      for (int net : nets(judged)) {
-        first = first < 0 ? net : first;
-        joined.union(first, net);
-      }
-    }
+    arrangement.mended().stream()
+        .findFirst()
+        .ifPresent(first -> arrangement.mended().forEach(judged -> join(net(first), judged)));
   }
 
   private void joinStrays(List<Judged> failing) {

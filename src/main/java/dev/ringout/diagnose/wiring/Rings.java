@@ -41,19 +41,14 @@ final class Rings {
   }
 
   static Rings of(
-      Circuit circuit,
-      Evidence evidence,
-      List<Integer> pins,
-      List<WireEnd> brokenEnds,
-      List<Judged> inForce) {
+      Circuit circuit, Evidence evidence, List<Integer> pins, List<WireEnd> brokenEnds) {
     List<Slip> off = new ArrayList<>();
     brokenEnds.forEach(end -> off.add(new Slip.Missing(end.wire())));
     Rings rings = new Rings(circuit, brokenEnds, evidence.nets(off, SwitchState.normal()));
-    for (Judged judged : inForce) {
-      if (judged.probing().isPair() && judged.reading().state().isNormal()) {
-        rings.note(judged);
-      }
-    }
+    evidence
+        .at(off)
+        .filter(judged -> judged.probing().isPair() && judged.reading().state().isNormal())
+        .forEach(rings::note);
     rings.answered = rings.asRead(pins);
     if (brokenEnds.size() <= MOST_ENDS_IN_ANY_ORDER) {
       rings.inAnyOrder(new ArrayList<>(), 0);

@@ -6,6 +6,7 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +21,20 @@ import java.util.stream.Collectors;
 final class Signatures {
   private final Circuit circuit;
   private final Evidence evidence;
-  private final Set<SwitchState> states = new LinkedHashSet<>();
 
-  Signatures(Circuit circuit, Evidence evidence) {
+  /** The points that any of the explanations touches, in every state. */
+  private final Map<SwitchState, Set<Integer>> pointsThatMatter = new LinkedHashMap<>();
+
+  Signatures(Circuit circuit, Evidence evidence, List<Explanation> all) {
     this.circuit = circuit;
     this.evidence = evidence;
+    for (SwitchState state : states()) {
+      pointsThatMatter.put(state, pointsThatMatter(all, state));
+    }
+  }
+
+  private Set<SwitchState> states() {
+    Set<SwitchState> states = new LinkedHashSet<>();
     states.add(SwitchState.normal());
     states.addAll(evidence.states());
     for (Switch one : circuit.harness().switches()) {
@@ -32,10 +42,11 @@ final class Signatures {
         states.add(SwitchState.normal().with(one, position));
       }
     }
+    return states;
   }
 
   /** Equal for explanations that no reading could tell apart. */
-  Object of(Explanation explanation, List<Explanation> all) {
+  Object of(Explanation explanation) {
     List<Object> signature = new ArrayList<>();
     signature.add(evidence.nets(explanation.slips(), SwitchState.normal()).altered());
     // What a meter at the listed points would not tell apart by what is joined.
@@ -53,15 +64,16 @@ final class Signatures {
         explanation.slips().stream()
             .filter(slip -> slip.asExchanged().isPresent())
             .collect(Collectors.toSet()));
-    for (SwitchState state : states) {
-      SlippedNets nets = evidence.nets(explanation.slips(), state);
-      List<Integer> groups = new ArrayList<>();
-      Map<Integer, Integer> number = new HashMap<>();
-      for (int point : pointsThatMatter(all, state)) {
-        groups.add(number.computeIfAbsent(nets.groupOf(point), key -> number.size()));
-      }
-      signature.add(groups);
-    }
+    pointsThatMatter.forEach(
+        (state, points) -> {
+          SlippedNets nets = evidence.nets(explanation.slips(), state);
+          List<Integer> groups = new ArrayList<>();
+          Map<Integer, Integer> number = new HashMap<>();
+          for (int point : points) {
+            groups.add(number.computeIfAbsent(nets.groupOf(point), key -> number.size()));
+          }
+          signature.add(groups);
+        });
     return signature;
   }
 

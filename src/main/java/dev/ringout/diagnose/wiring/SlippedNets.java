@@ -189,47 +189,65 @@ final class SlippedNets implements Partition {
       }
     }
     DisjointPoints joined = new DisjointPoints(points.size());
-    for (int net : affectedNets) {
-      for (int conductor : listed.conductorsOf(net)) {
-        if (!missing.contains(conductor) && !poor.contains(conductor)) {
-          join(
-              conductor, end(conductor, Wire.End.FROM), end(conductor, Wire.End.TO), local, joined);
-        }
+    eachJoin(
+        (conductor, from, to) -> {
+          Integer a = local.get(from);
+          Integer b = local.get(to);
+          if (a != null && b != null) {
+            joined.union(a, b);
+          }
+        });
+    int[] groups = joined.numbered();
+    List<List<Integer>> members = new ArrayList<>();
+    for (int i = 0; i < groups.length; i++) {
+      if (groups[i] == members.size()) {
+        members.add(new ArrayList<>());
       }
+      members.get(groups[i]).add(points.get(i));
+      groupOf.put(points.get(i), listed.count() + groups[i]);
     }
-    for (int contact : closed) {
-      join(contact, circuit.from(contact), circuit.to(contact), local, joined);
-    }
-    for (int[] bridge : bridges) {
-      join(BRIDGE, bridge[0], bridge[1], local, joined);
-    }
-    Map<Integer, List<Integer>> groups = new HashMap<>();
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < points.size(); i++) {
-      int first = joined.firstOf(i);
-      if (first == i) {
-        order.add(i);
-      }
-      groups.computeIfAbsent(first, key -> new ArrayList<>()).add(points.get(i));
-    }
-    for (int first : order) {
-      List<Integer> group = groups.getOrDefault(first, List.of());
-      int number = listed.count() + pointsOf.size();
-      group.forEach(point -> groupOf.put(point, number));
+    for (List<Integer> group : members) {
       pointsOf.add(group.stream().mapToInt(Integer::intValue).sorted().toArray());
     }
   }
 
-  private void join(
-      int conductor, int from, int to, Map<Integer, Integer> local, DisjointPoints joined) {
-    Integer a = local.get(from);
-    Integer b = local.get(to);
-    if (a == null || b == null || from == to) {
-      return;
+  /** What joins two points of the nets that the slips touch. */
+  private interface Join {
+    void of(int conductor, int from, int to);
+  }
+
+  private void eachJoin(Join join) {
+    for (int net : affectedNets) {
+      for (int conductor : listed.conductorsOf(net)) {
+        if (!missing.contains(conductor) && !poor.contains(conductor)) {
+          join.of(conductor, end(conductor, Wire.End.FROM), end(conductor, Wire.End.TO));
+        }
+      }
     }
-    joined.union(a, b);
-    edgesAt.computeIfAbsent(from, key -> new ArrayList<>(2)).add(new int[] {conductor, to});
-    edgesAt.computeIfAbsent(to, key -> new ArrayList<>(2)).add(new int[] {conductor, from});
+    for (int contact : closed) {
+      join.of(contact, circuit.from(contact), circuit.to(contact));
+    }
+    for (int[] bridge : bridges) {
+      join.of(BRIDGE, bridge[0], bridge[1]);
+    }
+  }
+
+  /** Worked out where a first way is looked for: most sets of slips are dropped before. */
+  private Map<Integer, List<int[]>> edgesAt() {
+    if (edgesAt.isEmpty()) {
+      eachJoin(
+          (conductor, from, to) -> {
+            if (from != to && groupOf.containsKey(from) && groupOf.containsKey(to)) {
+              edgesAt
+                  .computeIfAbsent(from, key -> new ArrayList<>(2))
+                  .add(new int[] {conductor, to});
+              edgesAt
+                  .computeIfAbsent(to, key -> new ArrayList<>(2))
+                  .add(new int[] {conductor, from});
+            }
+          });
+    }
+    return edgesAt;
   }
 
   /** Whether two points that are not joined well are joined by way of poor joints. */
@@ -325,7 +343,7 @@ final class SlippedNets implements Partition {
       }
     } else {
       for (int point : pointsOf(group)) {
-        for (int[] edge : edgesAt.getOrDefault(point, List.of())) {
+        for (int[] edge : edgesAt().getOrDefault(point, List.of())) {
           edges.add(new int[] {edge[0], point, edge[1]});
         }
       }
@@ -380,7 +398,7 @@ final class SlippedNets implements Partition {
 
   private List<int[]> edges(int point) {
     if (affectedNets.contains(listed.of(point))) {
-      return edgesAt.getOrDefault(point, List.of());
+      return edgesAt().getOrDefault(point, List.of());
     }
     List<int[]> edges = new ArrayList<>();
     for (int conductor : listed.conductorsOf(listed.of(point))) {

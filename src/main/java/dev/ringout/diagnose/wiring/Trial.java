@@ -68,7 +68,16 @@ final class Trial {
   }
 
   private boolean isTouched(Judged judged) {
-    return judged.probing().points().anyMatch(point -> touched.contains(listed.of(point)));
+    return isTouched(judged.probing().from()) || isTouched(judged.probing().to());
+  }
+
+  private boolean isTouched(int[] points) {
+    for (int point : points) {
+      if (touched.contains(listed.of(point))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Set<Integer> touchedNets() {

@@ -2,7 +2,6 @@ package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Partition;
-import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
@@ -34,8 +33,8 @@ public final class WiringFaults {
   }
 
   /** The faults of a unit that cost no more than so much. */
-  public static WiringFaults of(ListedUnit unit, Comparison comparison, double mostCost) {
-    return WiringSearch.faults(unit, comparison, mostCost, judged -> false);
+  public static WiringFaults of(WiringReadings readings, double mostCost) {
+    return WiringSearch.faults(readings, mostCost, judged -> false);
   }
 
   /**
@@ -44,8 +43,8 @@ public final class WiringFaults {
    * @param inDoubt readings of which it is not sure that they were made at these points: nothing
    *     that needs them is certain
    */
-  public static WiringFaults of(ListedUnit unit, Comparison comparison, Predicate<Judged> inDoubt) {
-    return WiringSearch.faults(unit, comparison, ANY_COST, inDoubt);
+  public static WiringFaults of(WiringReadings readings, Predicate<Judged> inDoubt) {
+    return WiringSearch.faults(readings, ANY_COST, inDoubt);
   }
 
   /** What is wrong, region by region. */

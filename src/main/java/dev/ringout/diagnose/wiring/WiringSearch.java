@@ -2,9 +2,7 @@ package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Comparison;
-import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.RowExchange;
 import dev.ringout.compare.ValueVerdict;
@@ -49,57 +47,30 @@ final class WiringSearch {
   /** How far each region goes, in the same order. */
   private final List<Reach> reaches = new ArrayList<>();
 
-  private WiringSearch(
-      ListedUnit unit,
-      Comparison comparison,
-      Evidence evidence,
-      List<Judged> failing,
-      double mostCost,
-      Predicate<Judged> inDoubt) {
-    this.unit = unit;
+  private WiringSearch(WiringReadings readings, double mostCost, Predicate<Judged> inDoubt) {
+    this.unit = readings.unit();
     this.inDoubt = inDoubt;
     this.circuit = unit.circuit();
     this.mostCost = mostCost;
-    this.contradictory = contradictory(comparison);
-    this.readTwice = comparison.readTwiceAlike();
-    this.exchanges = RowExchange.find(circuit, unit.limits(), comparison);
-    this.evidence = evidence;
-    this.consistent = contradictory.isEmpty() ? evidence : consistent(comparison);
-    this.supposed =
-        Arrangements.of(
-            circuit, unit.neighbours(), unit.costs(), evidence, comparison.inForce(), failing);
-  }
-
-  private static Set<Judged> contradictory(Comparison comparison) {
-    Set<Judged> contradictory = new HashSet<>();
-    for (Contradiction contradiction : comparison.contradictions()) {
-      contradictory.add(contradiction.apart());
-      contradictory.addAll(contradiction.joins());
-    }
-    return contradictory;
-  }
-
-  private Evidence consistent(Comparison comparison) {
-    return Evidence.of(
-        circuit,
-        unit.predictor(),
-        comparison.inForce().stream().filter(judged -> !contradictory.contains(judged)).toList());
+    this.contradictory = readings.contradictory();
+    this.readTwice = readings.comparison().readTwiceAlike();
+    this.exchanges = readings.exchanges();
+    this.evidence = readings.evidence();
+    this.consistent = readings.consistent();
+    this.supposed = readings.arrangements();
   }
 
   /** The faults of a unit that cost no more than so much. */
-  static WiringFaults faults(
-      ListedUnit unit, Comparison comparison, double mostCost, Predicate<Judged> inDoubt) {
-    Evidence evidence = Evidence.of(unit.circuit(), unit.predictor(), comparison.inForce());
-    List<Judged> failing =
-        comparison.inForce().stream().filter(judged -> isOfWiring(judged, evidence)).toList();
-    WiringSearch search = new WiringSearch(unit, comparison, evidence, failing, mostCost, inDoubt);
+  static WiringFaults faults(WiringReadings readings, double mostCost, Predicate<Judged> inDoubt) {
+    WiringSearch search = new WiringSearch(readings, mostCost, inDoubt);
     List<Supposed> arrangements = search.supposed.supposed();
-    for (List<Judged> region : Regions.of(unit.circuit(), failing, arrangements)) {
+    for (List<Judged> region : Regions.of(search.circuit, readings.failing(), arrangements)) {
       search.explained(region, arrangements).forEach(one -> search.add(one, arrangements));
     }
     search.joinStrays(arrangements);
+    Comparison comparison = readings.comparison();
     return new WiringFaults(
-        unit.circuit(),
+        search.circuit,
         search.regions,
         search.told(
             Stream.concat(
@@ -309,7 +280,7 @@ final class WiringSearch {
         failing,
         found,
         isShownOnce(failing) || failing.stream().anyMatch(inDoubt),
-        new Signatures(circuit, held),
+        new Signatures(circuit, held, found.explanations()),
         this::costByValues,
         this::itemsTouched);
   }
@@ -336,19 +307,6 @@ final class WiringSearch {
         .filter(
             judged -> judged.outcome() == Outcome.RESISTIVE || judged.value() == ValueVerdict.LOW)
         .count();
-  }
-
-  /** An insulation tester that shows nothing at all shows a join. */
-  private static boolean isJoinByInsulation(Judged judged) {
-    return judged.outcome() == Outcome.LOW_INSULATION && judged.observed() == Observed.JOINED;
-  }
-
-  private static boolean isOfWiring(Judged judged, Evidence evidence) {
-    return judged.outcome() == Outcome.OPEN
-        || judged.outcome() == Outcome.UNEXPECTED_JOIN
-        || judged.outcome() == Outcome.PART_VALUE
-        || isJoinByInsulation(judged)
-        || evidence.valuesOfParts().contains(judged);
   }
 
   /** At how many items wire ends are misplaced: one hand's slip is at one item. */

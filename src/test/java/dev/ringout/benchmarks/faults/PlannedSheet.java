@@ -68,6 +68,11 @@ final class PlannedSheet {
 
   /** A rig with the points of each side tied together and the lifted wires off. */
   private Rig standing(Rig rig, Probing probing) {
+    if (probing.from().length <= 1
+        && probing.to().length <= 1
+        && !probing.state().positions().containsValue(SwitchState.LIFTED)) {
+      return rig;
+    }
     Rig now = rig.copy();
     probing
         .state()

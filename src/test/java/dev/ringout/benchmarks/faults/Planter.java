@@ -6,8 +6,10 @@ import dev.ringout.benchmarks.faults.Rig.JointKind;
 import dev.ringout.benchmarks.faults.Rig.Leak;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -92,12 +94,17 @@ final class Planter {
   }
 
   private List<End> endsAt(String item) {
-    List<End> ends = new ArrayList<>();
+    return endsByItem().getOrDefault(item, List.of());
+  }
+
+  private Map<String, List<End>> endsByItem() {
+    Map<String, List<End>> ends = new HashMap<>();
     for (Joint wire : untouched(JointKind.WIRE)) {
       for (int side = 0; side < 2; side++) {
         int point = wire.ends[side];
-        if (rig.itemOf(point).equals(item) && !rig.points.get(point).endsWith("-SHELL")) {
-          ends.add(new End(wire, side));
+        if (!rig.points.get(point).endsWith("-SHELL")) {
+          ends.computeIfAbsent(rig.itemOf(point), key -> new ArrayList<>())
+              .add(new End(wire, side));
         }
       }
     }
@@ -115,7 +122,10 @@ final class Planter {
   }
 
   private List<String> itemsWith(int ends) {
-    return rig.items().stream().filter(item -> endsAt(item).size() >= ends).toList();
+    Map<String, List<End>> all = endsByItem();
+    return rig.items().stream()
+        .filter(item -> all.getOrDefault(item, List.of()).size() >= ends)
+        .toList();
   }
 
   private boolean isFree(int point) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -348,22 +349,20 @@ final class Rig {
     if (nodes.of[from] == nodes.of[to]) {
       return nodes.ohms(from, to);
     }
-    return shown(throughParts(nodes, from, List.of(nodes.of[to])));
+    return shown(throughParts(nodes, from, Set.of(nodes.of[to])));
   }
 
   /** The same against all points that are not in a net on paper, tied together. */
   double continuityToRest(int from, Rig paper, Map<String, String> state) {
     Nodes nodes = nodes(state);
     int[] onPaper = paper.nodes(state).of;
-    List<Integer> rest = new ArrayList<>();
+    Set<Integer> rest = new LinkedHashSet<>();
     for (int i = 0; i < points.size(); i++) {
       if (onPaper[i] != onPaper[from]) {
         if (nodes.of[i] == nodes.of[from]) {
           return nodes.ohms(from, i);
         }
-        if (!rest.contains(nodes.of[i])) {
-          rest.add(nodes.of[i]);
-        }
+        rest.add(nodes.of[i]);
       }
     }
     return shown(throughParts(nodes, from, rest));
@@ -411,12 +410,12 @@ final class Rig {
   }
 
   /** The parts between a point's node and some others tied together. */
-  private double throughParts(Nodes nodes, int from, List<Integer> to) {
+  private double throughParts(Nodes nodes, int from, Set<Integer> to) {
     if (parts.isEmpty() || to.isEmpty()) {
       return Double.POSITIVE_INFINITY;
     }
     int source = nodes.of[from];
-    int sink = to.get(0);
+    int sink = to.iterator().next();
     boolean[] on = new boolean[parts.size()];
     Arrays.fill(on, true);
     // Diodes: those that would carry current backwards are taken out until none does.

@@ -77,7 +77,8 @@ class BruteForceReferenceTest {
       }
     }
     CheckResult result = unit.check();
-    WiringFaults found = WiringFaults.of(listed, result.comparison(), WiringFaults.ANY_COST);
+    WiringFaults found =
+        WiringFaults.of(WiringReadings.of(listed, result.comparison()), WiringFaults.ANY_COST);
     List<Judged> failing = result.comparison().failing();
     double cost = found.costOf(failing);
     AllSets sets = new AllSets(circuit, universe, costs, truth, cost);

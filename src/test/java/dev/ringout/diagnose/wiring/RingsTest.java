@@ -57,8 +57,7 @@ class RingsTest {
         Evidence.of(
             circuit, new Predictor(circuit, limits.resistances()), result.comparison().inForce()),
         new Neighbours(circuit).pinsOf("P1"),
-        ends,
-        result.comparison().inForce());
+        ends);
   }
 
   /** Where each ring puts its ends: {@code 1>2} for W1 in P1-2. */
