@@ -555,4 +555,19 @@ class OwnSideTest {
     assertEquals(List.of("no good reading was made across resistor TB9"), unproven(unit.check()));
     assertEquals(List.of(), unproven(unit.reads("TB9-1", "TB9-2", "470").check()));
   }
+
+  @Test
+  void an_open_to_what_is_in_neither_piece_shows_no_side() {
+    assertEquals(
+        List.of(
+            sameWithAnEndAt("wire W1", "S1-NC", "S1=MADE"),
+            sameWithAnEndAt("wire W3", "S1-COM", "S1=MADE")),
+        unproven(
+            limitSwitch()
+                .pin("P2,9,")
+                .reads("P2-9", "REST", "OL")
+                .readsIn("S1=MADE", "P2-1", "P2-9", "OL")
+                .readsIn("S1=MADE", "P2-3", "P2-9", "OL")
+                .check()));
+  }
 }
