@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.harness.Harness;
+import dev.ringout.readings.Job;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.support.UnitUnderTest;
@@ -165,5 +166,103 @@ class DoubtsTest {
                 .doubts()
                 .stream()
                 .noneMatch(one -> one.doubt() instanceof Doubt.WithinADigit));
+  }
+
+  @Test
+  void all_values_beyond_the_range_are_told_at_once() {
+    unit.job("insulation range,1,GΩ").insulation("J1-B", "REST", "3 GΩ");
+    unit.insulation("P1-2", "REST", "4 GΩ");
+    assertEquals(3, only(unit.check(), Doubt.BeyondRange.class).count());
+  }
+
+  @Test
+  void an_instrument_that_took_no_reading_need_not_be_in_calibration() {
+    UnitUnderTest heldToOhmsAlone =
+        new UnitUnderTest(folder.resolve("joins"))
+            .wire("W1,J1-A,P1-1,20,1 m")
+            .withoutInsulationTest()
+            .reads("J1-A", "P1-1", "0.04")
+            .job("serial number,7")
+            .job("date,2027-03-01")
+            .job("calibration due,2027-03-31")
+            .job("insulation instrument,tester")
+            .job("insulation calibration due,2027-02-01");
+    assertEquals(List.of(), kinds(heldToOhmsAlone.check()));
+  }
+
+  /** Whether the last good day had passed is not known without it. */
+  @Test
+  void a_calibration_that_ends_asks_for_the_day_of_the_test() {
+    CheckResult result = unit.job("serial number,7").job("calibration due,2027-03-31").check();
+    assertEquals(List.of("TestDayNotStated!"), kinds(result));
+    assertEquals(
+        Optional.of("2027-03-31"),
+        only(result, Doubt.TestDayNotStated.class)
+            .instrument()
+            .map(instrument -> instrument.calibrationDue()));
+  }
+
+  @Test
+  void a_list_may_ask_for_the_day_of_the_test_and_for_no_calibration() {
+    unit.job("serial number,7").job("calibration due,2027-03-31");
+    assertEquals(
+        List.of("TestDayNotStated"), kinds(unit.limit("calibration,not required").check()));
+    assertEquals(List.of("TestDayNotStated!"), kinds(unit.limit("test day,required").check()));
+  }
+
+  @Test
+  void a_day_that_nobody_understands_is_told_once_and_waited_for_where_calibration_ends() {
+    unit.job("serial number,7").job("date,Tuesday");
+    assertEquals(List.of("CalibrationNotStated", "TestDayNotADay"), sorted(unit.check()));
+    assertEquals(List.of("TestDayNotADay!"), kinds(unit.job("calibration due,2027-03-31").check()));
+  }
+
+  private static List<String> sorted(CheckResult result) {
+    return kinds(result).stream().sorted().toList();
+  }
+
+  /** Which of them it is decides whether the list is of it at all. */
+  @Test
+  void a_list_for_some_units_waits_for_the_number_and_one_for_all_does_not() {
+    unit.job("date,2027-03-02").job("calibration due,2027-03-31");
+    assertEquals(List.of("SerialNumberNotStated"), kinds(unit.header("effectivity,all").check()));
+    UnitUnderTest some =
+        new UnitUnderTest(folder.resolve("some"))
+            .wire("W1,J1-A,P1-1,20,1 m")
+            .reads("J1-A", "P1-1", "0.04")
+            .header("effectivity,0100 to 0200")
+            .job("date,2027-03-02")
+            .job("calibration due,2027-03-31");
+    assertEquals(List.of("SerialNumberNotStated!"), kinds(some.check()));
+  }
+
+  /** The second sheet may be of another unit. */
+  @Test
+  void every_sheet_says_which_unit_it_was_taken_of() {
+    CheckResult result =
+        unit.limit("serial number,required")
+            .job("serial number,7")
+            .job("date,2027-03-02")
+            .job("calibration due,2027-03-31")
+            .check();
+    assertEquals(List.of(), kinds(result));
+    ReadingSet sheet = result.readings();
+    Job job = sheet.jobs().get(0);
+    Job elsewhere =
+        new Job(
+            "second",
+            job.entries(),
+            job.places(),
+            job.continuityRangeOhms(),
+            job.insulationRangeOhms(),
+            job.insulationVolts(),
+            job.meter(),
+            job.revision(),
+            job.revisionPlace());
+    CheckResult silent =
+        CheckResult.of(
+            result.harness(), new ReadingSet(sheet.readings(), List.of(elsewhere)), List.of());
+    assertTrue(kinds(silent).contains("SerialNumberNotStated!"), kinds(silent).toString());
+    assertEquals(Verdict.INCOMPLETE, silent.verdict());
   }
 }

@@ -318,4 +318,29 @@ class CoverageByHandTest {
       assertTrue(slips.get(0).rows().containsAll(slips.get(0).mended()));
     }
   }
+
+  /** Its reading may be of the part or of a short beside it. Plain reasoning, no source. */
+  @Test
+  void nets_that_a_part_of_unknown_ohms_joins_can_not_be_shown_apart_and_others_can() {
+    UnitUnderTest unknown =
+        new UnitUnderTest(folder.resolve("unknown"))
+            .withoutInsulationTest()
+            .wire("W1,J1-1,R1-1")
+            .part("R1,1,2,resistor,,")
+            .reads("R1-1", "R1-2", "470");
+    assertEquals(1, unknown.check().coverage().unprovable().size());
+    UnitUnderTest stated =
+        new UnitUnderTest(folder.resolve("stated"))
+            .withoutInsulationTest()
+            .wire("W1,J1-1,R1-1")
+            .part("R1,1,2,resistor,470,5,")
+            .reads("R1-1", "R1-2", "470");
+    assertEquals(List.of(), stated.check().coverage().unprovable());
+    UnitUnderTest insulated =
+        new UnitUnderTest(folder.resolve("insulated"))
+            .wire("W1,J1-1,R1-1")
+            .part("R1,1,2,resistor,470,5,")
+            .reads("R1-1", "R1-2", "470");
+    assertTrue(insulated.check().coverage().unprovable().get(0).insulation());
+  }
 }

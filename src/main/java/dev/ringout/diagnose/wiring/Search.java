@@ -45,9 +45,6 @@ final class Search {
   private static final int MOST_SLIPS = 8;
   private static final int MOST_NEAR_MISSES = 20;
 
-  /** How much a reading speaks against a story that is told all the same. */
-  private static final double AGAINST_EACH = 1;
-
   /** The likeliest so many: they come in their order, and with so many none is certain. */
   private static final int MOST_EXPLANATIONS = 400;
 
@@ -110,12 +107,14 @@ final class Search {
 
   /** A set of slips that explains much, and the readings that it does not. */
   record NearMiss(List<Slip> slips, double cost, List<Judged> against) {
+    /** Each reading speaks against it as a cost of one does. */
     double score() {
-      return cost + against.size() * AGAINST_EACH;
+      return cost + against.size();
     }
   }
 
-  private record Node(
+  /** A set of slips, what it promises to cost in all, and the readings that it does not explain. */
+  record Node(
       int number, List<Slip> slips, double cost, double promise, List<Judged> contradicted) {
     /**
      * The reading to mend next: one between two points says most, a join or none more than ohms.
