@@ -2,6 +2,7 @@ package dev.ringout.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -11,18 +12,15 @@ import java.util.regex.Pattern;
  *
  * @param starts where each column begins, counted from 0
  */
-record AlignedText(List<Integer> starts) {
+record AlignedText(List<Integer> starts) implements TextLines {
   private static final Pattern PIECE = Pattern.compile("\\S+(?: \\S+)*");
-
-  /** A text that is not lined up. */
-  static final AlignedText NONE = new AlignedText(List.of());
 
   private static final int LEAST_COLUMNS = 3;
   private static final int LEAST_LINES = 2;
 
   /** The columns that the first lines show, or none. */
-  static AlignedText of(List<String> lines) {
-    AlignedText best = NONE;
+  static Optional<AlignedText> of(List<String> lines) {
+    AlignedText best = new AlignedText(List.of());
     for (int i = 0; i < lines.size(); i++) {
       AlignedText own = new AlignedText(startsOf(lines.get(i)));
       if (own.starts().size() >= LEAST_COLUMNS
@@ -31,7 +29,7 @@ record AlignedText(List<Integer> starts) {
         best = own;
       }
     }
-    return best;
+    return best.starts().isEmpty() ? Optional.empty() : Optional.of(best);
   }
 
   private static List<Integer> startsOf(String line) {
@@ -63,7 +61,8 @@ record AlignedText(List<Integer> starts) {
   }
 
   /** The cells of a line; one that is not lined up is one cell. */
-  List<Cell> cells(String line) {
+  @Override
+  public List<Cell> cells(String line) {
     if (startsOf(line).size() < 2 || !fits(line)) {
       return List.of(Cell.text(line.strip()));
     }

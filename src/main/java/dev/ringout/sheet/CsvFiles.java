@@ -24,6 +24,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -134,7 +135,7 @@ final class CsvFiles implements TabularFile {
       Charset charset,
       char separator,
       boolean quotes,
-      AlignedText aligned)
+      Optional<? extends TextLines> byLine)
       implements Sheet {
     private static final int LINES_LOOKED_AT = 50;
     private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
@@ -159,7 +160,9 @@ final class CsvFiles implements TabularFile {
           charset,
           separator,
           separator != '\t' || quoted(file, charset),
-          parted ? AlignedText.NONE : AlignedText.of(head));
+          BarredText.isIn(head)
+              ? Optional.of(new BarredText())
+              : parted ? Optional.empty() : AlignedText.of(head));
     }
 
     /**
@@ -251,8 +254,8 @@ final class CsvFiles implements TabularFile {
 
     @Override
     public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
-      if (!aligned.starts().isEmpty()) {
-        return forEachLine(each);
+      if (byLine.isPresent()) {
+        return forEachLine(byLine.get(), each);
       }
       try (BufferedReader in = reader(file, charset);
           CsvReader<CsvRecord> csv =
@@ -288,12 +291,12 @@ final class CsvFiles implements TabularFile {
       }
     }
 
-    private Surroundings forEachLine(Consumer<Row> each) throws UnusableInput {
+    private Surroundings forEachLine(TextLines lines, Consumer<Row> each) throws UnusableInput {
       try (BufferedReader in = reader(file, charset)) {
         int number = 0;
         for (String line = in.readLine(); line != null; line = in.readLine()) {
           number++;
-          Row row = new Row(number, aligned.cells(line));
+          Row row = new Row(number, lines.cells(line));
           if (!row.isBlank()) {
             each.accept(row);
           }

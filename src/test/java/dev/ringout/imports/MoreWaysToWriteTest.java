@@ -211,4 +211,61 @@ class MoreWaysToWriteTest {
     assertTrue(run.out().matches("(?s).*Supply--\\s+TB1-2.*"), run.out());
     assertTrue(run.out().matches("(?s).*Buck-OUT\\+\\s+TB1-3.*"), run.out());
   }
+
+  @Test
+  void a_table_of_a_text_with_bars_between_its_cells_is_read() throws IOException {
+    Run run =
+        imported(
+            """
+            ### Step 1: the lamps
+
+            | Wire | From | To | Colour |
+            |------|:-----|:--:|--------|
+            | 1 | J1-1 | TB1-1 | red |
+            | 2 | J1-2 | TB1-2 | black |
+              3 | J1-3 | TB1-3 | blue
+
+            > Check before power is on.
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("3 wires"), run.out());
+    assertTrue(run.out().matches("(?s).*J1-3\\s+TB1-3\\s+blue.*"), run.out());
+  }
+
+  @Test
+  void what_a_page_sets_in_bold_or_as_code_is_named_without_its_signs() throws IOException {
+    Run run =
+        imported(
+            """
+            Wire,From,To,Colour
+            1,`J1-1`,**TB1-1**,red
+            2,J1 `2`,<span class="pin">TB1-2</span>,black
+            3,J1-3,TB1-3,blue
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*J1-1\\s+TB1-1\\s+red.*"), run.out());
+    assertTrue(run.out().matches("(?s).*J1-2\\s+TB1-2\\s+black.*"), run.out());
+  }
+
+  @Test
+  void pins_of_another_item_below_a_title_are_a_table_of_their_own() throws IOException {
+    Run run =
+        imported(
+            """
+            Lever to board,,
+            Lever Pin,Board Pin,Notes
+            GND,GND,
+            VRx,A0,to and fro
+            SW,D2,button
+            ,,
+            Dial to board,,
+            Dial Pin,Connection,Notes
+            Left leg,Board GND,
+            Wiper,Board A2,
+            """,
+            "--layout",
+            "row-nets");
+    assertFalse(run.out().contains("Lever-Dial Pin"), run.out());
+    assertFalse(run.out().contains("Board-Connection"), run.out());
+  }
 }

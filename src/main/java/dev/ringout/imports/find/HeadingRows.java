@@ -141,7 +141,10 @@ final class HeadingRows {
     return rows.size();
   }
 
-  /** Nothing but headings below a title that stands alone behind a gap. */
+  /**
+   * Headings below a title that stands alone behind a gap: nothing but words for columns, or pins
+   * of an item ({@code Pot Pin}) with one more such word and no point.
+   */
   private boolean isUnderTitle(int index) {
     List<Row> rows = grid.rows();
     if (index < 2 || filled(rows.get(index - 1)) != 1) {
@@ -153,9 +156,15 @@ final class HeadingRows {
             .map(cell -> CellText.clean(cell.text()))
             .filter(text -> !text.isEmpty())
             .toList();
-    boolean words =
-        texts.stream().allMatch(text -> headings.isHeading(text) && !Ends.looksLikePoint(text));
-    return gap && texts.size() > 1 && words && isHeading(rows.get(index));
+    long words = texts.stream().filter(headings::isHeading).count();
+    boolean pins = texts.stream().anyMatch(text -> headings.role(text) == Role.PIN);
+    boolean points = texts.stream().anyMatch(Ends::looksLikePoint);
+    boolean most = words == texts.size() || (pins && words >= 2 && words * 2 > texts.size());
+    return gap
+        && texts.size() > 1
+        && most
+        && !points
+        && (words < texts.size() || isHeading(rows.get(index)));
   }
 
   /** The same headings once more under the names of other items, one over each column of pins. */

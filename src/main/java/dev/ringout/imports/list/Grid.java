@@ -13,13 +13,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A sheet as a whole; merged cells hold their value in every row that they span. */
 public final class Grid {
-  private static final Pattern EMPHASISED = Pattern.compile("\\*\\*([^*]+)\\*\\*");
+  /** {@code **J1**}, {@code `J1`}, {@code <span class="pin">J1</span>}: how a page shows a text. */
+  private static final Pattern MARKED =
+      Pattern.compile(
+          "\\*\\*([^*]+)\\*\\*|`([^`]+)`|</?(?:span|b|i|strong|em|code|kbd)(?: [^<>]*)?>");
 
   private final Sheet sheet;
   private final Place whole;
@@ -121,24 +126,39 @@ public final class Grid {
     return turned;
   }
 
-  /** {@code **J1**}: the stars with which texts are made bold are no part of a name. */
+  /** What only shows how a page sets a text is no part of a name. */
   private static Row withoutEmphasis(Row row) {
-    boolean any = row.cells().stream().anyMatch(cell -> isEmphasised(cell.text()));
+    boolean any = row.cells().stream().anyMatch(Grid::isMarked);
     return any
         ? new Row(row.number(), row.cells().stream().map(Grid::withoutEmphasis).toList())
         : row;
   }
 
   private static Cell withoutEmphasis(Cell cell) {
-    String text = cell.text().strip();
-    boolean plain = isEmphasised(text) && cell.kind() == Cell.Stored.TEXT && !cell.ink().struck();
-    return plain
-        ? Cell.text(EMPHASISED.matcher(text).replaceFirst("$1")).in(cell.ink()).filled(cell.fill())
-        : cell;
+    if (!isMarked(cell)) {
+      return cell;
+    }
+    String text = cell.text();
+    for (String before = ""; !before.equals(text); ) {
+      before = text;
+      text = MARKED.matcher(before).replaceAll(Grid::inside);
+    }
+    return Cell.text(text).in(cell.ink()).filled(cell.fill());
   }
 
-  private static boolean isEmphasised(String text) {
-    return text.length() > 4 && text.startsWith("**") && EMPHASISED.matcher(text).matches();
+  private static String inside(MatchResult marked) {
+    String bold = marked.group(1) == null ? "" : marked.group(1);
+    String code = marked.group(2) == null ? "" : marked.group(2);
+    return Matcher.quoteReplacement(bold + code);
+  }
+
+  private static boolean isMarked(Cell cell) {
+    String text = cell.text();
+    boolean may = text.indexOf('*') >= 0 || text.indexOf('`') >= 0 || text.indexOf('<') >= 0;
+    return may
+        && cell.kind() == Cell.Stored.TEXT
+        && !cell.ink().struck()
+        && MARKED.matcher(text).find();
   }
 
   private static List<Row> fillDown(List<Row> rows, List<Merge> merges) {
