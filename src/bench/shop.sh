@@ -79,6 +79,7 @@ fingerprint() {
   XDG_DATA_HOME="$folder/bench" $ringout bench --listen "localhost:$((port + 2))" --station "bench 1" --no-browser < /dev/null > "$folder/bench.log" 2>&1 &
   bench=$!
   for i in $(seq 120); do grep -q "^Valid until" "$folder/bench.log" && break; sleep 1; done
+  grep -q "^Valid until" "$folder/bench.log" || { cat "$folder/bench.log" >&2; exit 1; }
   openssl s_client -connect "localhost:$((port + 2))" < /dev/null 2>/dev/null | openssl x509 -noout -fingerprint -sha256
   kill -TERM $bench; code=0; wait $bench || code=$?; [ $code = 143 ]
 }
@@ -97,7 +98,7 @@ if command -v systemd-analyze > /dev/null; then
 fi
 
 say "replica"
-as env HOME="$folder" PGPASSWORD=mirror PGSSLMODE=require "$bin/pg_basebackup" -h localhost -p "$port" -U mirror -D "$folder/replica" -R
+as env HOME="$folder" PGPASSWORD=mirror PGSSLMODE=require "$bin/pg_basebackup" -h localhost -p "$port" -U mirror -D "$folder/replica" -c fast -R
 as bash -c "echo 'port = $((port + 1))' >> '$folder/replica/postgresql.conf'"
 as "$bin/pg_ctl" -D "$folder/replica" -w -l "$folder/replica.log" start >/dev/null
 $ringout units --store "postgresql://localhost:$((port + 1))/ringout$tls" | head -1

@@ -831,7 +831,7 @@ function _picocli_ringout_report() {
 
   local commands=""
   local flag_opts="'--force' '--same-unit' '--any-revision' '-h' '--help' '-V' '--version'"
-  local arg_opts="'-o' '--paper' '--date' '--waivers' '--seal' '--continues' '--done' '--serial' '--verify' '--key' '--keys' '--inputs' '--new-key' '--passphrase' '--store' '--touched' '--opened' '--tables'"
+  local arg_opts="'-o' '--paper' '--date' '--waivers' '--seal' '--ids' '--continues' '--done' '--serial' '--verify' '--key' '--keys' '--inputs' '--new-key' '--passphrase' '--store' '--touched' '--opened' '--tables'"
   local SIZE_option_args=("A4" "LETTER") # --paper values
 
   type compopt &>/dev/null && compopt +o default
@@ -852,6 +852,9 @@ function _picocli_ringout_report() {
       return
       ;;
     '--seal')
+      return
+      ;;
+    '--ids')
       return
       ;;
     '--continues')

@@ -161,6 +161,7 @@ complete -c ringout -n '__fish_seen_subcommand_from report' -l date -x -d 'The d
 complete -c ringout -n '__fish_seen_subcommand_from report' -l done -x -d 'What was done since that record. May be given more than once.'
 complete -c ringout -n '__fish_seen_subcommand_from report' -l force -d 'Write over an existing FILE.'
 complete -c ringout -n '__fish_seen_subcommand_from report' -s h -l help -d 'Show this help message and exit.'
+complete -c ringout -n '__fish_seen_subcommand_from report' -l ids -r -F -d 'People stand in the record by the ids of FILE: on each line an id, a tab and a name.'
 complete -c ringout -n '__fish_seen_subcommand_from report' -l inputs -r -F -d 'With --verify: a folder to look in for input files that are not beside the record.'
 complete -c ringout -n '__fish_seen_subcommand_from report' -l key -r -F -d 'With --verify and --continues: a public key that is trusted. May be given more than once.'
 complete -c ringout -n '__fish_seen_subcommand_from report' -l keys -r -F -d 'With --verify: the shop\'s list of keys, as "ringout people keys" writes it: whose each is, and from when to when.'

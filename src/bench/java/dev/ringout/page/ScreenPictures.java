@@ -52,7 +52,7 @@ public final class ScreenPictures {
           new Size("tablet", 820, 1180), new Size("phone", 390, 844), new Size("desk", 1440, 900));
 
   /** A clock that goes on a second with each look at it. */
-  private static final class EachLook implements Ticks {
+  static final class EachLook implements Ticks {
     private Instant now = Instant.parse("2026-11-30T08:00:00Z");
 
     @Override
@@ -131,7 +131,7 @@ public final class ScreenPictures {
     }
   }
 
-  private static BenchState.SessionState explained(Bench bench) {
+  static BenchState.SessionState explained(Bench bench) {
     while (bench.state().session().orElseThrow().found().working()) {
       Tab.pause(5);
     }
@@ -173,7 +173,7 @@ public final class ScreenPictures {
   /**
    * The colours that are there most, and each other one as the nearest of them: a third as large.
    */
-  private static void write(byte[] png, Path to) throws IOException {
+  static void write(byte[] png, Path to) throws IOException {
     BufferedImage whole = ImageIO.read(new ByteArrayInputStream(png));
     Map<Integer, Integer> counts = new HashMap<>();
     for (int rgb :

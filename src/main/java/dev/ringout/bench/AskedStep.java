@@ -11,6 +11,7 @@ import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.Side;
 import dev.ringout.source.Place;
+import dev.ringout.units.Numbers;
 import dev.ringout.units.OhmsRange;
 import java.util.List;
 import java.util.Locale;
@@ -109,6 +110,12 @@ record AskedStep(
   /** What the way should have; anything where it can't be computed. */
   OhmsRange computed() {
     return blank.limit().expected();
+  }
+
+  /** As whoever looks over the shop reads it. */
+  String subject() {
+    String volts = volts().isPresent() ? ", " + Numbers.plain(volts().getAsDouble()) + " V" : "";
+    return (number == 0 ? "" : number + ": ") + blank.reading().subject() + volts;
   }
 
   boolean isInsulation() {

@@ -833,8 +833,10 @@ public final class Bench implements AutoCloseable {
     Optional<LedSession> of;
     Optional<Led> led;
     boolean signOfLife;
+    String asked;
     synchronized (this) {
       of = session;
+      asked = of.map(Bench::asked).orElse("");
       led = of.map(LedSession::led);
       looks++;
       signOfLife = looks % LOOKS_BETWEEN_SIGNS == 0;
@@ -844,7 +846,7 @@ public final class Bench implements AutoCloseable {
     }
     try {
       // A store that does not answer keeps nobody else from the bench.
-      Seen seen = look(led.get(), signOfLife);
+      Seen seen = look(led.get(), signOfLife, asked);
       synchronized (this) {
         if (session.equals(of)) {
           seen(of.get(), seen);
@@ -869,20 +871,26 @@ public final class Bench implements AutoCloseable {
    */
   private record Seen(Head end, List<Lease> leads) {}
 
-  private Seen look(Led led, boolean signOfLife) throws StoreTrouble {
+  /** The step that is asked, for whoever looks over the shop; nothing where there is a choice. */
+  private static String asked(LedSession led) {
+    return led.isToChoose() ? "" : led.now().map(AskedStep::subject).orElse("");
+  }
+
+  private Seen look(Led led, boolean signOfLife, String asked) throws StoreTrouble {
     List<Lease> leads = tests.leases(led);
-    boolean isLedHere =
+    boolean isToldThere =
         leads.stream()
             .anyMatch(
                 one ->
-                    led.lease()
-                        .filter(
-                            lease ->
-                                lease.station().equals(one.station())
-                                    && lease.fence() == one.fence())
-                        .isPresent());
-    if (signOfLife || !isLedHere) {
-      tests.goOn(led);
+                    one.asked().equals(asked)
+                        && led.lease()
+                            .filter(
+                                lease ->
+                                    lease.station().equals(one.station())
+                                        && lease.fence() == one.fence())
+                            .isPresent());
+    if (signOfLife || !isToldThere) {
+      tests.goOn(led, asked);
     }
     return new Seen(tests.end(led).orElseThrow(StoreTrouble::torn), leads);
   }

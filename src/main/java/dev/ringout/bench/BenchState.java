@@ -1,5 +1,6 @@
 package dev.ringout.bench;
 
+import dev.ringout.store.Lease;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -235,7 +236,12 @@ public record BenchState(
     HERE,
     /** Nothing was heard of the bench for longer than it may be silent. */
     SILENT,
-    LEFT
+    LEFT;
+
+    /** Of who leads there; absent where nobody does. */
+    static Leads of(Optional<Lease> lease) {
+      return lease.map(held -> held.isSilent() ? SILENT : HERE).orElse(LEFT);
+    }
   }
 
   /** Somebody else on the same unit. */

@@ -36,11 +36,10 @@ final class OthersOnUnit {
   }
 
   private static BenchState.Leads now(Job job, List<Lease> leads) {
-    return leads.stream()
-        .filter(lease -> lease.station().equals(job.value("station")))
-        .filter(lease -> lease.who().equals(job.value("operator")))
-        .findFirst()
-        .map(lease -> lease.isSilent() ? BenchState.Leads.SILENT : BenchState.Leads.HERE)
-        .orElse(BenchState.Leads.LEFT);
+    return BenchState.Leads.of(
+        leads.stream()
+            .filter(lease -> lease.station().equals(job.value("station")))
+            .filter(lease -> lease.who().equals(job.value("operator")))
+            .findFirst());
   }
 }

@@ -1,5 +1,6 @@
 package dev.ringout.bench;
 
+import dev.ringout.bench.BenchState.Leads;
 import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.check.Checker;
 import dev.ringout.diagnose.Fault;
@@ -7,15 +8,20 @@ import dev.ringout.jobs.KeptVerdict;
 import dev.ringout.jobs.LedTests;
 import dev.ringout.jobs.LedTests.UnitAtBench;
 import dev.ringout.jobs.UnitsJob.Listed;
+import dev.ringout.readings.Day;
+import dev.ringout.readings.Instrument;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.TimeOfReading;
 import dev.ringout.standards.Tables;
+import dev.ringout.store.Lease;
+import dev.ringout.store.Session;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.words.FaultSentences;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -73,27 +79,55 @@ public final class ShopFloor {
   }
 
   /**
-   * A test that is under way.
+   * A test that is under way at a bench.
    *
+   * @param since when the test was begun
+   * @param leads whether somebody is at it now
+   * @param silentSeconds for how long nothing was heard of the bench
+   * @param asked the step that is asked there now; empty where none is, or nobody is at it
+   * @param askedSeconds for how long
    * @param last what was read last there, and when; empty where nothing was
-   * @param calibrationDue of the meter, as its sheet Job has it
    */
   public record UnderWay(
       StoredUnit unit,
       String station,
       String who,
       String since,
+      Leads leads,
+      long silentSeconds,
+      String asked,
+      long askedSeconds,
       String last,
       String at,
       int readings,
-      String calibrationDue) {}
+      List<Meter> meters) {
+    /** What is given can't be changed afterwards. */
+    public UnderWay {
+      meters = List.copyOf(meters);
+    }
+  }
+
+  /**
+   * A meter by its sheet Job.
+   *
+   * @param due the last day of its calibration, as written; empty where nothing is
+   * @param daysLeft until then; less than none where that day is over, absent where it is no day
+   */
+  public record Meter(String use, String name, String due, Optional<Long> daysLeft) {}
 
   /** A unit that conforms, and that no inspector has signed since it was last read. */
   public record Waiting(StoredUnit unit, String day, String who) {}
 
   /** How the units of one list stand. */
   public record Lot(
-      String title, String drawing, String revision, int conform, int faulty, int open, int led) {}
+      String id,
+      String title,
+      String drawing,
+      String revision,
+      int conform,
+      int faulty,
+      int open,
+      int led) {}
 
   /** Something that was found on so many units. */
   public record Often(String what, int units) {}
@@ -120,7 +154,7 @@ public final class ShopFloor {
       found.stream().map(Found::kind).distinct().forEach(at -> kinds.merge(at, 1, Integer::sum));
     }
     return new Seen(
-        underWay(newest),
+        underWay(newest, today),
         waiting(newest),
         lots(units),
         often(places),
@@ -154,44 +188,81 @@ public final class ShopFloor {
     }
   }
 
-  private List<UnderWay> underWay(List<Listed> newest) throws StoreTrouble {
+  private List<UnderWay> underWay(List<Listed> newest, LocalDate today) throws StoreTrouble {
     List<Listed> open = newest.stream().filter(one -> one.verdict().isEmpty()).toList();
     List<UnderWay> underWay = new ArrayList<>();
     for (Listed one : first(open, MOST_UNDER_WAY)) {
-      tests.unit(one.unit()).result().flatMap(unit -> underWay(one, unit)).ifPresent(underWay::add);
+      tests
+          .unit(one.unit())
+          .result()
+          .ifPresent(unit -> underWay.addAll(underWay(one, unit, today)));
     }
     return underWay;
   }
 
-  private static Optional<UnderWay> underWay(Listed one, UnitAtBench unit) {
+  /** Each station that is at the unit; where none is, the one that left it last. */
+  private static List<UnderWay> underWay(Listed one, UnitAtBench unit, LocalDate today) {
     if (unit.underWay().isEmpty()) {
-      return Optional.empty();
+      return List.of();
     }
-    List<Job> parts =
-        unit.readings().jobs().stream()
-            .filter(job -> unit.underWay().get().session().holds(job.file()))
-            .toList();
-    List<Reading> taken =
-        unit.readings().readings().stream()
-            .filter(reading -> parts.stream().anyMatch(job -> job.holds(reading.place())))
-            .toList();
-    Optional<Reading> last = taken.stream().reduce((earlier, later) -> later);
+    Session test = unit.underWay().get().session();
     // A test begins with its sheet Job: without one it is not there yet.
-    return parts.stream()
-        .reduce((earlier, later) -> later)
-        .map(job -> underWay(one, job, last, taken.size()));
+    Map<String, Job> byStation = new LinkedHashMap<>();
+    unit.readings().jobs().stream()
+        .filter(job -> test.holds(job.file()))
+        .forEach(job -> byStation.put(job.value("station"), job));
+    List<UnderWay> all = new ArrayList<>();
+    byStation.forEach(
+        (station, job) -> {
+          List<Reading> taken =
+              unit.readings().readings().stream()
+                  .filter(reading -> reading(reading, station, unit, test))
+                  .toList();
+          Optional<Lease> lease =
+              unit.leads().stream().filter(held -> held.station().equals(station)).findFirst();
+          all.add(underWay(one.unit(), test.added(), job, taken, lease, today));
+        });
+    List<UnderWay> led = all.stream().filter(at -> at.leads() != Leads.LEFT).toList();
+    return led.isEmpty() ? all.subList(Math.max(0, all.size() - 1), all.size()) : led;
   }
 
-  private static UnderWay underWay(Listed one, Job job, Optional<Reading> last, int readings) {
+  private static boolean reading(Reading reading, String station, UnitAtBench unit, Session test) {
+    return unit.readings().jobs().stream()
+        .anyMatch(
+            job ->
+                test.holds(job.file())
+                    && job.value("station").equals(station)
+                    && job.holds(reading.place()));
+  }
+
+  private static UnderWay underWay(
+      StoredUnit unit,
+      String since,
+      Job job,
+      List<Reading> taken,
+      Optional<Lease> lease,
+      LocalDate today) {
+    Optional<Reading> last = taken.stream().reduce((earlier, later) -> later);
     return new UnderWay(
-        one.unit(),
+        unit,
         job.value("station"),
-        job.value("operator"),
-        one.started(),
+        lease.map(Lease::who).orElse(job.value("operator")),
+        since,
+        Leads.of(lease),
+        lease.map(Lease::silentSeconds).orElse(0L),
+        lease.map(Lease::asked).orElse(""),
+        lease.map(Lease::askedSeconds).orElse(0L),
         last.map(Reading::subject).orElse(""),
         last.flatMap(Reading::time).map(TimeOfReading::at).map(Object::toString).orElse(""),
-        readings,
-        job.value("calibration due"));
+        taken.size(),
+        job.instruments().stream().map(one -> meter(one, today)).toList());
+  }
+
+  private static Meter meter(Instrument one, LocalDate today) {
+    Optional<Long> left =
+        Day.of(one.calibrationDue()).map(due -> ChronoUnit.DAYS.between(today, due));
+    return new Meter(
+        one.use(), (one.name() + " " + one.number()).strip(), one.calibrationDue().strip(), left);
   }
 
   private List<Waiting> waiting(List<Listed> newest) throws StoreTrouble {
@@ -240,6 +311,7 @@ public final class ShopFloor {
     boolean conforms = is(one, Verdict.CONFORMS);
     boolean faulty = is(one, Verdict.FAULTS);
     return new Lot(
+        unit.harness(),
         unit.title(),
         unit.drawing(),
         unit.revision(),
@@ -251,6 +323,7 @@ public final class ShopFloor {
 
   private static Lot both(Lot one, Lot other) {
     return new Lot(
+        one.id(),
         one.title(),
         one.drawing(),
         one.revision(),

@@ -31,6 +31,7 @@ final class Asked {
       case SEAL_KEY -> "--seal: ";
       case TRUSTED_KEY -> "--key: ";
       case KEY_LIST -> "--keys: ";
+      case IDS -> "--ids: ";
     };
   }
 }

@@ -105,6 +105,13 @@ final class ReportCommand implements Callable<Integer> {
   private Optional<Path> sealKey = Optional.empty();
 
   @Option(
+      names = "--ids",
+      paramLabel = "FILE",
+      description =
+          "People stand in the record by the ids of FILE: on each line an id, a tab and a name.")
+  private Optional<Path> ids = Optional.empty();
+
+  @Option(
       names = "--continues",
       paramLabel = "FILE",
       description = "The record before this one: its first failing values are kept.")
@@ -273,7 +280,8 @@ final class ReportCommand implements Callable<Integer> {
             continues.map(one -> new RecordJob.Before(one, sameUnit, trusted)),
             done,
             keyToSealWith(),
-            to);
+            to,
+            ids);
     return store
         .door()
         .record(request)

@@ -302,11 +302,12 @@ public final class LedTests {
   /**
    * Tells that a test is still led here.
    *
+   * @param asked which step is asked now; empty where none is
    * @throws StoreTrouble where somebody else leads it here by now, or the store can't be written
    */
-  public void goOn(Led led) throws StoreTrouble {
+  public void goOn(Led led, String asked) throws StoreTrouble {
     if (led.lease().isPresent()) {
-      store.openToWrite().goOn(led.lease().get());
+      store.openToWrite().goOn(led.lease().get(), asked);
     }
   }
 

@@ -7,6 +7,7 @@ import dev.ringout.circuit.UnitMap;
 import dev.ringout.harness.Waiver;
 import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.record.FailedFirst;
+import dev.ringout.record.NamesByIds;
 import dev.ringout.record.RecordContent;
 import dev.ringout.record.TestRecord;
 import dev.ringout.review.Review;
@@ -48,6 +49,7 @@ public final class RecordJob {
    * @param done what was done since that record
    * @param key the private key to seal with
    * @param to the file that the record is to be: inputs are named from its folder
+   * @param ids a list of ids, by which people are to stand in the record
    */
   public record Request(
       UnitRequest unit,
@@ -56,10 +58,23 @@ public final class RecordJob {
       Optional<Before> before,
       List<String> done,
       Optional<KeyFile> key,
-      Path to) {
+      Path to,
+      Optional<Path> ids) {
     /** What is given can't be changed afterwards. */
     public Request {
       done = List.copyOf(done);
+    }
+
+    /** A record in which people stand by their names. */
+    public Request(
+        UnitRequest unit,
+        Optional<Path> waivers,
+        Optional<LocalDate> date,
+        Optional<Before> before,
+        List<String> done,
+        Optional<KeyFile> key,
+        Path to) {
+      this(unit, waivers, date, before, done, key, to, Optional.empty());
     }
 
     /** A first record of a unit, not signed by a key. */
@@ -98,12 +113,14 @@ public final class RecordJob {
    * A record to write, and what is needed to seal it once it is written.
    *
    * @param content the same for a page, a PDF and a workbook
+   * @param names of people that stand in it as ids
    * @param folders of which every table was an input, by their ways from the record's folder
    * @param said what was said of the unit beside the files
    */
   public record Result(
       TestRecord record,
       RecordContent content,
+      NamesByIds names,
       List<String> folders,
       List<Seal.Said> said,
       Optional<KeyPair> key,
@@ -134,7 +151,7 @@ public final class RecordJob {
               record.result().verdict().word(),
               record.earlier(),
               FailedFirst.of(record, name),
-              record.notes());
+              record.notes().stream().map(names::in).toList());
       return key.map(pair -> seal.signed(pair, now)).orElseGet(seal::text);
     }
   }
@@ -172,15 +189,20 @@ public final class RecordJob {
       return Answer.refused(inputs);
     }
     TestRecord record;
+    NamesByIds names = NamesByIds.NONE;
     try {
       record = record(request, unit.get(), waivers, before.map(SealFile::seal), earlier, inputs);
+      if (request.ids().isPresent()) {
+        names = IdsOfPeople.read(request.ids().get(), record);
+      }
     } catch (WrongRequest e) {
       throw e.after(inputs);
     }
     return Answer.of(
         new Result(
             record,
-            RecordContent.of(record),
+            RecordContent.of(record, names),
+            names,
             sealed(request, inputs).folders(),
             said(request),
             key,

@@ -40,7 +40,9 @@ public final class WrongRequest extends Exception {
     /** The key that is trusted. */
     TRUSTED_KEY,
     /** The list of keys that are trusted. */
-    KEY_LIST
+    KEY_LIST,
+    /** The list of ids by which people stand in a record. */
+    IDS
   }
 
   private final Part part;

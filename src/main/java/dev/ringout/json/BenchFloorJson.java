@@ -2,10 +2,13 @@ package dev.ringout.json;
 
 import dev.ringout.bench.ShopFloor;
 import dev.ringout.bench.ShopFloor.Lot;
+import dev.ringout.bench.ShopFloor.Meter;
 import dev.ringout.bench.ShopFloor.Often;
 import dev.ringout.bench.ShopFloor.UnderWay;
 import dev.ringout.bench.ShopFloor.Waiting;
+import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /** The shop as its lead hand sees it, as a page is answered. */
@@ -13,8 +16,9 @@ public final class BenchFloorJson {
   private BenchFloorJson() {}
 
   /** All of it. */
-  public static String write(ShopFloor.Seen seen) {
+  public static String write(ShopFloor.Seen seen, Instant at) {
     Map<String, Object> json = new LinkedHashMap<>();
+    json.put("at", at.toString());
     json.put("underWay", seen.underWay().stream().map(BenchFloorJson::underWay).toList());
     json.put("waiting", seen.waiting().stream().map(BenchFloorJson::waiting).toList());
     json.put("lots", seen.lots().stream().map(BenchFloorJson::lot).toList());
@@ -31,10 +35,23 @@ public final class BenchFloorJson {
     json.put("station", one.station());
     json.put("who", one.who());
     json.put("since", one.since());
+    json.put("leads", one.leads().name().toLowerCase(Locale.ROOT));
+    json.put("silentSeconds", Math.max(0, one.silentSeconds()));
+    json.put("asked", one.asked());
+    json.put("askedSeconds", one.asked().isEmpty() ? 0 : Math.max(0, one.askedSeconds()));
     json.put("last", one.last());
     json.put("at", one.at());
     json.put("readings", one.readings());
-    json.put("calibrationDue", one.calibrationDue());
+    json.put("meters", one.meters().stream().map(BenchFloorJson::meter).toList());
+    return json;
+  }
+
+  private static Map<String, Object> meter(Meter meter) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("use", meter.use());
+    json.put("name", meter.name());
+    json.put("due", meter.due());
+    json.put("daysLeft", Json.orNull(meter.daysLeft()));
     return json;
   }
 
@@ -48,6 +65,7 @@ public final class BenchFloorJson {
 
   private static Map<String, Object> lot(Lot lot) {
     Map<String, Object> json = new LinkedHashMap<>();
+    json.put("id", lot.id());
     json.put("title", lot.title());
     json.put("drawing", lot.drawing());
     json.put("revision", lot.revision());

@@ -134,7 +134,7 @@ public final class BenchPage implements AutoCloseable {
     keys.in(routes);
     new RecordRoutes(door, bench, units, ofUnits, callers, keys).in(routes);
     new ListRoutes(door, bench, units).in(routes);
-    new FloorRoutes(bench, units).in(routes);
+    new FloorRoutes(door, bench, units).in(routes);
     if (callers.shop().isEmpty()) {
       routes.post(Act.LOOK, "/api/ticket", (ask, names) -> ticket(served.join()));
     }

@@ -100,29 +100,36 @@ final class Shop {
    */
   Member signIn(String name, String passphrase, String from) throws Refused {
     String typed = People.asCompared(name);
-    long now = ticks.millis();
-    long waits = Math.max(ofNames.waits(typed, now), ofMachines.waits(from, now));
+    requireNoWait(ofNames.tries(typed, ticks.millis()));
+    long waits = ofMachines.tries(from, ticks.millis());
     if (waits > 0) {
-      throw new Refused(
-          Reason.TOO_OFTEN,
-          "Too many wrong tries. Wait "
-              + (waits + 999) / 1000
-              + " seconds, or ask an administrator for another passphrase.");
+      ofNames.takenBack(typed);
     }
+    requireNoWait(waits);
     try {
       Optional<Member> member = people.known(name, passphrase);
       people.tell(
           member.isPresent() ? Kind.SIGNED_IN : Kind.TURNED_AWAY, name, station, from, ticks.now());
-      if (member.isEmpty()) {
-        ofNames.failed(typed, ticks.millis());
-        ofMachines.failed(from, ticks.millis());
-      } else {
+      if (member.isPresent()) {
         ofNames.cameIn(typed);
+        ofMachines.takenBack(from);
       }
       return member.orElseThrow(
           () -> new Refused(Reason.STRANGER, "The name or the passphrase is not right."));
     } catch (StoreTrouble e) {
+      ofNames.takenBack(typed);
+      ofMachines.takenBack(from);
       throw Refused.by(e);
+    }
+  }
+
+  private static void requireNoWait(long millis) throws Refused {
+    if (millis > 0) {
+      throw new Refused(
+          Reason.TOO_OFTEN,
+          "Too many wrong tries. Wait "
+              + (millis + 999) / 1000
+              + " seconds, or ask an administrator for another passphrase.");
     }
   }
 

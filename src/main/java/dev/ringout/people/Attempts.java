@@ -22,7 +22,12 @@ public final class Attempts {
   private final Map<String, Failures> failures = new LinkedHashMap<>();
   private final int free;
 
-  private record Failures(int count, long last) {}
+  /**
+   * In a row.
+   *
+   * @param before when the one before the last was
+   */
+  private record Failures(int count, long last, long before) {}
 
   /**
    * Nobody tried yet.
@@ -48,14 +53,39 @@ public final class Attempts {
     return Math.max(0, of.last() + wait - millis);
   }
 
-  /** Somebody failed. */
-  public synchronized void failed(String key, long millis) {
+  /**
+   * Somebody tries. It counts as a failure until he comes in, or until it is taken back: of many
+   * who try at once with one name each sees those before him.
+   *
+   * @return how long he has to wait instead; 0 where he may try
+   */
+  public synchronized long tries(String key, long millis) {
+    long waits = waits(key, millis);
+    if (waits == 0) {
+      failed(key, millis);
+    }
+    return waits;
+  }
+
+  /** A try was none: nobody was asked, or who tried came in. */
+  public synchronized void takenBack(String key) {
+    Failures of = failures.remove(key);
+    if (of != null && of.count() > 1) {
+      failures.put(key, new Failures(of.count() - 1, of.before(), of.before()));
+    }
+  }
+
+  private void failed(String key, long millis) {
     failures.values().removeIf(one -> millis - one.last() > FORGOTTEN);
     Failures before = failures.remove(key);
     if (failures.size() >= MOST_KEPT) {
       failures.remove(failures.keySet().iterator().next());
     }
-    failures.put(key, new Failures(before == null ? 1 : before.count() + 1, millis));
+    failures.put(
+        key,
+        before == null
+            ? new Failures(1, millis, millis)
+            : new Failures(before.count() + 1, millis, before.last()));
   }
 
   /** Somebody came in. */

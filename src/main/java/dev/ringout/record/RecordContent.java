@@ -31,8 +31,14 @@ public record RecordContent(String title, String serial, List<RecordBlock> block
 
   /** The content of a record, its own digest last. */
   public static RecordContent of(TestRecord record) {
-    List<RecordBlock> blocks = new ArrayList<>();
-    PARTS.forEach(part -> blocks.addAll(part.apply(record)));
+    return of(record, NamesByIds.NONE);
+  }
+
+  /** The same with ids where names of people stood. */
+  public static RecordContent of(TestRecord record, NamesByIds names) {
+    List<RecordBlock> all = new ArrayList<>();
+    PARTS.forEach(part -> all.addAll(part.apply(record)));
+    List<RecordBlock> blocks = new ArrayList<>(names.in(all));
     String digest = Digest.of(CanonicalForm.of(blocks));
     blocks.add(new Words("Content digest " + digest, false));
     return new RecordContent(

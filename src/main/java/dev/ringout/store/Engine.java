@@ -13,6 +13,9 @@ interface Engine {
   /** Opens a connection; one that may be written, where it is asked for. */
   Connection open(boolean toWrite) throws SQLException, StoreTrouble;
 
+  /** From now on no answer is waited for longer than a store at work ever takes. */
+  default void waitNoLonger(Connection connection, boolean toWrite) throws SQLException {}
+
   /** Makes a connection to a store that is known for one ready to be written. */
   void ready(Connection connection) throws SQLException;
 

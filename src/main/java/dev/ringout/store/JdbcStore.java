@@ -99,6 +99,7 @@ final class JdbcStore implements Store {
     try {
       Connection connection = engine.open(toWrite);
       try {
+        engine.waitNoLonger(connection, toWrite);
         requireCurrent(Migrations.version(connection));
         if (toWrite) {
           engine.ready(connection);
@@ -372,7 +373,7 @@ final class JdbcStore implements Store {
           requireLast();
           engine.alone(connection, last.unitKey());
           if (by.isPresent()) {
-            requireLeads(by.get());
+            requireLeads(by.get(), "");
           }
           for (Lease one : over) {
             takeOver(one, by.map(lease -> lease.who() + " at " + lease.station()).orElse(""));
@@ -396,7 +397,7 @@ final class JdbcStore implements Store {
                   "insert into lease (session, station, fence, who, until_second)"
                       + " values (?, ?, 1, ?, %1$s + %2$d) on conflict (session, station) do update"
                       + " set fence = lease.fence + 1, who = excluded.who,"
-                      + " until_second = excluded.until_second",
+                      + " until_second = excluded.until_second, asked = ''",
                   engine.second(), Lease.SECONDS),
               strings(sessionId, station, who));
           return leasesWhere(OF_STATION, sessionId, station).get(0);
@@ -404,10 +405,10 @@ final class JdbcStore implements Store {
   }
 
   @Override
-  public void goOn(Lease lease) throws StoreTrouble {
+  public void goOn(Lease lease, String asked) throws StoreTrouble {
     adding(
         () -> {
-          requireLeads(lease);
+          requireLeads(lease, ASKS, asked, asked);
           return lease;
         });
   }
@@ -431,10 +432,14 @@ final class JdbcStore implements Store {
   private static final String HELD = " and until_second > 0";
   private static final String IN_ORDER = " order by session, station";
 
+  /** A step that is asked still was asked since before. */
+  private static final String ASKS =
+      ", asked_second = case when asked = ? then asked_second else %1$s end, asked = ?";
+
   /** Two transactions wait here for each other, and the second finds what the first has left. */
-  private void requireLeads(Lease lease) throws SQLException {
-    String until = Text.of("until_second = %s + %d", engine.second(), Lease.SECONDS);
-    if (changed(lease, until, "") == 0) {
+  private void requireLeads(Lease lease, String more, String... values) throws SQLException {
+    String until = Text.of("until_second = %1$s + %2$d" + more, engine.second(), Lease.SECONDS);
+    if (changed(lease, until, "", values) == 0) {
       throw new Declined(Reason.TAKEN_OVER, takenOver(lease));
     }
   }
@@ -478,10 +483,19 @@ final class JdbcStore implements Store {
   private List<Lease> leasesWhere(String condition, String... values) throws SQLException {
     return select(
         Text.of(
-            "select session, station, who, fence, %s - until_second + %d from lease where %s",
+            "select session, station, who, fence, %1$s - until_second + %2$d, asked,"
+                + " %1$s - asked_second from lease where %3$s",
             engine.second(), Lease.SECONDS, condition),
         strings(values),
-        row -> new Lease(text(row, 1), text(row, 2), text(row, 3), row.getInt(4), row.getLong(5)));
+        row ->
+            new Lease(
+                text(row, 1),
+                text(row, 2),
+                text(row, 3),
+                row.getInt(4),
+                row.getLong(5),
+                text(row, 6),
+                row.getLong(7)));
   }
 
   private String endOfLast(List<Session> sessions) throws SQLException {

@@ -22,7 +22,7 @@ final class Migrations {
   static final String HISTORY = "store_version";
 
   /** The version that this program reads and writes. */
-  static final int CURRENT = 4;
+  static final int CURRENT = 5;
 
   /** Kept, for a logger that nobody keeps forgets how loud it is. */
   private static final Logger TALKATIVE = Logger.getLogger("org.flywaydb");

@@ -22,6 +22,10 @@ import java.util.stream.Collectors;
 final class PostgresEngine implements Engine {
   private static final String CONNECT_SECONDS = "10";
   private static final int ANSWER_MILLISECONDS = 15_000;
+
+  /** A whole store may be counted in one answer. */
+  private static final int LONG_ANSWER_MILLISECONDS = 60_000;
+
   private static final String UNIQUE = "23505";
   private static final List<String> AGAIN = List.of("40001", "40P01");
   private static final String NO_DATABASE = "3D000";
@@ -58,6 +62,8 @@ final class PostgresEngine implements Engine {
     // Without one the driver looks into ~/.pgpass by itself.
     password().ifPresent(password -> properties.setProperty("password", password));
     properties.setProperty("connectTimeout", CONNECT_SECONDS);
+    // Somebody in between may take the connection and then say nothing.
+    properties.setProperty("loginTimeout", CONNECT_SECONDS);
     properties.setProperty("ApplicationName", "ringout");
     properties.setProperty("reWriteBatchedInserts", "true");
     String url =
@@ -87,13 +93,20 @@ final class PostgresEngine implements Engine {
   }
 
   /**
-   * A commit is on the disk once it is acknowledged: the server's default, and said here. What is
-   * added is small, and somebody waits for it: a network that swallows everything is not waited for
-   * as long as the system would.
+   * What is added is small, and somebody waits for it: a network that swallows everything is not
+   * waited for as long as the system would. Whoever knows better says so in the address.
    */
   @Override
+  public void waitNoLonger(Connection connection, boolean toWrite) throws SQLException {
+    if (!address.parameters().contains("socketTimeout=")) {
+      connection.setNetworkTimeout(
+          Runnable::run, toWrite ? ANSWER_MILLISECONDS : LONG_ANSWER_MILLISECONDS);
+    }
+  }
+
+  /** A commit is on the disk once it is acknowledged: the server's default, and said here. */
+  @Override
   public void ready(Connection connection) throws SQLException {
-    connection.setNetworkTimeout(Runnable::run, ANSWER_MILLISECONDS);
     try (Statement statement = connection.createStatement()) {
       statement.execute("set synchronous_commit = on");
     }

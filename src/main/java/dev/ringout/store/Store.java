@@ -60,9 +60,10 @@ public interface Store extends AutoCloseable {
   /**
    * Gives a sign of life.
    *
+   * @param asked which step is asked now; empty where none is
    * @throws StoreTrouble where somebody else leads there by now
    */
-  void goOn(Lease lease) throws StoreTrouble;
+  void goOn(Lease lease, String asked) throws StoreTrouble;
 
   /** Nobody leads at that station any more; nothing where somebody else does by now. */
   void giveBack(Lease lease) throws StoreTrouble;

@@ -110,7 +110,8 @@ public final class LotWords {
   /** A fault in a few words: its kind and where. */
   public static String inShort(Fault fault) {
     if (fault.wires().isEmpty() && fault.points().isEmpty()) {
-      return FaultSentences.summary(fault);
+      // It stands among others in a row: only a sentence ends in a full stop.
+      return FaultSentences.summary(fault).replaceFirst("\\.$", "");
     }
     String where =
         fault.wires().isEmpty() || fault.wires().size() > 2

@@ -56,7 +56,7 @@ const may = (act) => !page.who.shop || page.who.may.includes(act);
 
 /** What was asked for of the program: nothing yet. */
 function noDocs() {
-  return { units: null, unit: null, ticks: null, readings: null, difference: null, list: null, people: null, shop: null };
+  return { units: null, unit: null, ticks: null, readings: null, difference: null, list: null, people: null, shop: null, lot: null };
 }
 
 /** Whose name stands beside what is done. */
@@ -520,7 +520,7 @@ function decoded(part) {
 /** `#/unit/ID/ticks` and the like. */
 function readRoute() {
   const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decoded);
-  const known = ['units', 'unit', 'bench', 'record', 'list', 'new', 'people', 'shop'];
+  const known = ['units', 'unit', 'bench', 'record', 'list', 'new', 'people', 'shop', 'lot'];
   return { screen: known.includes(screen) ? screen : '', id, part, more };
 }
 
@@ -551,6 +551,10 @@ async function load() {
   if (page.out) { later(); return; }
   try {
     if (screen === 'shop') page.docs.shop = await ask('/api/shop');
+    if (screen === 'lot') {
+      if (page.docs.lot?.id !== id) page.docs.lot = null;
+      page.docs.lot = await ask(`/api/lots/${encodeURIComponent(id)}`);
+    }
     if (screen === 'people') page.docs.people = await ask('/api/people?history');
     if (screen === 'units' || screen === 'new') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
     if (screen === 'unit' || screen === 'record') {
@@ -587,7 +591,7 @@ function placed(item) {
 
 // ---------------------------------------------------------------- the frame around every screen
 
-const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record', list: 'Wire list', new: 'New unit', people: 'People', shop: 'Shop' };
+const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record', list: 'Wire list', new: 'New unit', people: 'People', shop: 'Shop', lot: 'Lot' };
 
 function render() {
   if (page.out) return renderSignIn();
@@ -617,6 +621,7 @@ function screenOf(screen, part) {
   if (screen === 'units') return unitsScreen();
   if (screen === 'people') return peopleScreen();
   if (screen === 'shop') return shopScreen();
+  if (screen === 'lot') return lotScreen();
   if (!page.docs.unit) return [el('h1', {}, TITLES[screen]), waiting()];
   if (screen === 'record') return recordScreen(page.docs.unit);
   if (part === 'ticks') return ticksScreen(page.docs.unit);
@@ -1803,7 +1808,7 @@ function keysPart() {
     el('ul', { class: 'people' }, (page.docs.keys?.own ?? []).map(keyRow)),
     el('p', {}, el('a', { class: 'button', href: '/api/key-list', download: 'keys.txt' }, 'The list of keys of the shop')),
     fold('key-new', 'Make a key', el('form', { class: 'fields', onsubmit: make }, ofWhom(page.who.name),
-      field('key-pass', 'A passphrase of its own', { type: 'password', required: true, autocomplete: 'new-password', minlength: 12, help: 'Not the one you sign in with. 12 letters or more, of ASCII: some words do. Nobody can find it again.' }),
+      field('key-pass', 'A passphrase of its own', { type: 'password', required: true, autocomplete: 'new-password', minlength: 12, help: 'Not the one you sign in with. 12 letters or more, without accents: a few words will do. Nobody can find it again.' }),
       field('key-again', 'The same once more', { type: 'password', required: true, autocomplete: 'new-password' }),
       field('key-until', 'Its last day', { type: 'date', help: 'Empty: until it is withdrawn.' }),
       el('button', { class: 'wide', key: 'key-make' }, 'Make it'))));
@@ -2179,25 +2184,96 @@ const cells = (tag, ...texts) => texts.map((text, at) => (at === 0 && tag === 't
 const sheet = (heads, rows) => el('div', { class: 'wide-table', tabindex: '0', role: 'region', 'aria-label': heads[0] }, el('table', { class: 'proof' },
   el('thead', {}, el('tr', {}, cells('th', ...heads))), el('tbody', {}, rows.map((row) => el('tr', {}, cells('td', ...row))))));
 
+/** Screens that are asked for again by themselves. */
+const RENEWED = new Set(['shop', 'lot']);
+
+const partOf = (id, title, rows, none, shown) => el('section', { 'aria-labelledby': id }, el('h2', { id }, title), rows.length ? shown() : el('p', { class: 'quiet' }, none));
+
+const said = (outcome, ...text) => el('p', { class: `said ${outcome}` }, outcome === 'quiet' ? null : sign(outcome), el('span', {}, text));
+
+/** Seconds as a lead hand says them. */
+function lasting(seconds) {
+  if (seconds < 60) return `${seconds} s`;
+  const minutes = Math.floor(seconds / 60);
+  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+}
+
+const before = (at, seconds) => new Date(Date.parse(at) - seconds * 1000).toISOString();
+
+const dayAndClock = (at, now) => (day(at) === day(now) ? clock(at) : `${day(at)} ${clock(at)}`);
+
 function shopScreen() {
   const doc = page.docs.shop;
   if (!doc) return [el('h1', {}, 'Shop'), waiting()];
   const unit = (one) => el('a', { href: link('unit', one.id), key: `shop-${one.id}` }, one.serial);
-  const part = (id, title, rows, none, table) => el('section', { 'aria-labelledby': id }, el('h2', { id }, title), rows.length ? table() : el('p', { class: 'quiet' }, none));
-  return [el('h1', {}, 'Shop'),
-    part('under-way', 'At the benches', doc.underWay, 'No test is under way.', () => sheet(['Bench', 'Who', 'Unit', 'Read last', 'Readings', 'Since', 'Meter due'],
-      doc.underWay.map((one) => [one.station, one.who, unit(one.unit), [one.last, clock(one.at)].filter(Boolean).join(', '), String(one.readings), one.since, one.calibrationDue]))),
-    part('waiting', 'Waits for an inspector', doc.waiting, 'Nothing waits.', () => sheet(['Unit', 'Drawing', 'Tested', 'By'],
+  return [el('h1', {}, 'Shop'), renewed(doc),
+    partOf('under-way', 'At the benches', doc.underWay, 'No test is under way.', () => el('ul', { class: 'floor' }, doc.underWay.map((one) => benchCard(one, doc.at)))),
+    partOf('waiting', 'Waits for an inspector', doc.waiting, 'Nothing waits.', () => sheet(['Unit', 'Drawing', 'Tested', 'By'],
       doc.waiting.map((one) => [unit(one.unit), `${one.unit.drawing} ${one.unit.revision}`, one.day, one.who]))),
-    part('lots', 'Lots', doc.lots, 'No unit is in the store yet.', () => sheet(['List', 'Conform', 'Faulty', 'Not all proven', 'Under way'],
-      doc.lots.map((lot) => [`${lot.drawing} ${lot.revision}: ${lot.title}`, String(lot.conform), String(lot.faulty), String(lot.open), String(lot.underWay)]))),
+    partOf('lots', 'Lots', doc.lots, 'No unit is in the store yet.', () => sheet(['List', 'Conform', 'Faulty', 'Not all proven', 'Under way'],
+      doc.lots.map((lot) => [el('a', { href: link('lot', lot.id), key: `lot-${lot.id}` }, nameOfList(lot)), String(lot.conform), String(lot.faulty), String(lot.open), String(lot.underWay)]))),
     el('div', { class: 'columns' }, oftenPart('places', 'Faults by place', doc), oftenPart('kinds', 'Faults by kind', doc)),
     doc.more ? el('p', { class: 'quiet' }, `${many(doc.more, 'unit', 'units')} with faults more since ${doc.since}: not counted here.`) : null];
 }
 
+const renewed = (doc) => el('p', { class: 'quiet' }, `As it was at ${clock(doc.at)}. Shown anew by itself.`);
+
+const nameOfList = (list) => [[list.drawing, list.revision].filter(Boolean).join(' '), list.title].filter(Boolean).join(': ');
+
+/** One bench: who is at which unit, where it stands, and whether its meters may be believed. */
+function benchCard(one, now) {
+  return el('li', { key: `at-${one.station}-${one.unit.id}` },
+    el('h3', {}, one.station || 'A bench without a name'),
+    el('p', {}, `${one.who}, unit `, el('a', { href: link('unit', one.unit.id), key: `at-unit-${one.station}-${one.unit.id}` }, one.unit.serial)),
+    one.leads === 'left' ? said('unsure', 'Left in the middle: nobody is at it.') : null,
+    one.leads === 'silent' ? said('unsure', `Nothing was heard of this bench for ${lasting(one.silentSeconds)}.`) : null,
+    one.leads !== 'left' ? el('p', { class: 'asked' }, one.asked ? [el('b', {}, one.asked), ` asked since ${dayAndClock(before(now, one.askedSeconds), now)} (${lasting(one.askedSeconds)})`] : 'No step is asked.') : null,
+    el('p', { class: 'quiet' }, [`Begun ${dayAndClock(one.since, now)}`, many(one.readings, 'reading', 'readings'), one.last && `last ${one.last}`, one.at && dayAndClock(one.at, now)].filter(Boolean).join(', ')),
+    one.meters.map(meterSaid));
+}
+
+/** A day is not parted at its hyphens. */
+const whole = (text) => el('span', { class: 'whole' }, text);
+
+const LEAVES_SOON_DAYS = 14;
+const METER_OF = { continuity: 'Continuity meter', insulation: 'Insulation meter' };
+
+function meterSaid(meter) {
+  const of = [METER_OF[meter.use], meter.name].filter(Boolean).join(' ') || 'Meter';
+  const left = meter.daysLeft;
+  if (!meter.due) return said('unsure', `${of}: nobody said until when its calibration lasts.`);
+  if (left === null) return said('unsure', `${of}: calibration due "${meter.due}" is no day.`);
+  if (left < 0) return said('bad', el('b', {}, `${of}: calibration RAN OUT `, whole(meter.due), `, ${many(-left, 'day', 'days')} ago.`));
+  if (left === 0) return said('unsure', `${of}: calibration lasts until today.`);
+  return said(left <= LEAVES_SOON_DAYS ? 'unsure' : 'quiet', `${of}: calibration until `, whole(meter.due), `, ${many(left, 'day', 'days')} left.`);
+}
+
+const STANDS = { conforms: 'good', faults: 'bad', incomplete: 'unsure' };
+
+function lotScreen() {
+  const doc = page.docs.lot;
+  if (!doc) return [el('h1', {}, 'Lot'), waiting()];
+  const verdict = (unit) => el('span', { class: `verdict ${STANDS[unit.stands]}` }, sign(STANDS[unit.stands]), unit.verdict);
+  const serial = (unit) => (unit.id ? el('a', { href: link('unit', unit.id), key: `lot-unit-${unit.id}` }, unit.serial) : unit.serial);
+  return [el('h1', {}, `Lot ${nameOfList(doc)}`), renewed(doc),
+    el('p', {}, el('b', {}, doc.verdict)), el('p', {}, `${doc.passedAtOnce}.`),
+    doc.limits.map((text) => el('p', { class: 'quiet' }, text)),
+    doc.copied.map((text) => said('bad', text)),
+    partOf('shared', 'What several units share', doc.shared, 'Nothing.', () => doc.shared.map((one) => said('bad', `${one.text} ${one.suspect}`))),
+    partOf('outstanding', 'Joins that stand out', doc.outstanding, 'None.', () => doc.outstanding.map((text) => said('unsure', text))),
+    partOf('lot-units', 'Units', doc.units, 'None.', () => sheet(['Unit', 'Verdict', 'What', 'Tested', 'Bench', 'By'],
+      doc.units.map((unit) => [serial(unit), verdict(unit), el('span', { class: 'what' }, unit.what), whole(unit.day), unit.station, unit.who]))),
+    el('div', { class: 'columns' }, countedPart('lot-places', 'Faults by place', doc.places), countedPart('lot-kinds', 'Faults by kind', doc.kinds)),
+    el('p', {}, el('a', { class: 'button', href: `/api/lots/${encodeURIComponent(doc.id)}/lot.html`, target: '_blank', rel: 'noopener', key: 'lot-paper' }, 'All of it, to print'))];
+}
+
+const countedPart = (id, title, rows) => partOf(id, title, rows, 'None.', () => bars(rows.slice(0, MOST_BARS), title));
+
+const MOST_BARS = 12;
+
 const oftenPart = (which, title, doc) => el('section', { 'aria-labelledby': which }, el('h2', { id: which }, title),
   el('p', { class: 'quiet' }, `Units tested since ${doc.since} that have faults now.`),
-  doc[which].length ? bars(doc[which].slice(0, 12), title) : el('p', {}, 'None.'));
+  doc[which].length ? bars(doc[which].slice(0, MOST_BARS), title) : el('p', {}, 'None.'));
 
 /** Bars with an axis: how many units. The numbers stand beside them, too. */
 function bars(rows, title) {
@@ -2210,7 +2286,7 @@ function bars(rows, title) {
   const marks = Array.from({ length: end / step + 1 }, (nothing, at) => at * step);
   return draw('svg', { class: 'bars', viewBox: `0 0 ${left + width + 40} ${bottom + 48}`, role: 'img', 'aria-label': `${title}: ${rows.map((row) => `${row.what} ${many(row.units, 'unit', 'units')}`).join(', ')}` },
     marks.map((mark) => [draw('path', { class: 'grid', d: `M${x(mark)} 0 V${bottom}` }), draw('text', { class: 'mark', x: x(mark), y: bottom + 18 }, String(mark))]),
-    draw('text', { class: 'mark', x: left + width / 2, y: bottom + 40 }, 'units'),
+    draw('text', { class: 'mark', x: left + width / 2, y: bottom + 40 }, 'number of units'),
     rows.map((row, at) => [
       draw('text', { class: 'of', x: left - 8, y: at * line + 20 }, row.what),
       draw('rect', { class: 'many', x: left, y: at * line + 5, width: x(row.units) - left, height: line - 10 }),
@@ -2230,7 +2306,7 @@ async function start() {
   byId('dialog').addEventListener('close', () => byId('main').focus({ preventScroll: true }));
   addEventListener('pageshow', (event) => { if (event.persisted && !page.out) listen(); });
   setInterval(watch, 1000);
-  setInterval(() => { if (page.route.screen === 'shop' && !page.out && !document.hidden && page.link === 'here') load(); }, SHOP_MS);
+  setInterval(() => { if (RENEWED.has(page.route.screen) && !page.out && !document.hidden && page.link === 'here') load(); }, SHOP_MS);
   await askWho();
   if (!page.out) listen();
   routed();

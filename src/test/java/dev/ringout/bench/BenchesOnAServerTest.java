@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.readings.Reading;
 import dev.ringout.store.StoreAddress;
+import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.Stores;
 import dev.ringout.support.CutLine;
 import dev.ringout.support.PostgresServer;
@@ -15,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Benches of a shop, on one store on a server. */
@@ -103,6 +105,39 @@ class BenchesOnAServerTest {
       Refused gone = assertThrows(Refused.class, () -> bench.bench.typed(asked, GOOD, ""));
       assertEquals(Refused.Reason.NOT_WRITTEN, gone.reason());
       assertEquals(asked, bench.step().id(), "what was typed for it stays on the page");
+      line.mend();
+      until(() -> session(bench).trouble().isEmpty());
+      bench.bench.typed(asked, GOOD, "");
+      assertEquals(2, session(bench).progress().made());
+      assertEquals(List.of(), bench.defects);
+    }
+  }
+
+  /** A firewall that forgets a connection, a switch without power: no reset, only silence. */
+  @Test
+  @Timeout(60)
+  void a_network_that_swallows_everything_is_not_waited_for_for_ever() throws Exception {
+    String direct = made();
+    String bounded = direct + (direct.contains("?") ? "&" : "?") + "socketTimeout=2&loginTimeout=2";
+    try (CutLine line = CutLine.to(direct);
+        BenchOfTest bench = bench("bench 1", line.address(bounded))) {
+      bench.bench.start(bench.list(BenchOfTest.cable(folder)), "7", BenchOfTest.by("R. Adeyemi"));
+      bench.type(GOOD);
+      String asked = bench.step().id();
+      line.swallow();
+      Refused gone = assertThrows(Refused.class, () -> bench.bench.typed(asked, GOOD, ""));
+      assertEquals(Refused.Reason.NOT_WRITTEN, gone.reason());
+      until(() -> session(bench).trouble().startsWith("Nothing can be kept now"));
+      assertEquals(asked, bench.step().id(), "what was typed for it stays on the page");
+      StoreTrouble closed =
+          assertThrows(
+              StoreTrouble.class,
+              () ->
+                  Stores.open(
+                      StoreAddress.of(line.address(bounded)),
+                      Map.of("PGPASSWORD", SERVER.password()),
+                      false));
+      assertTrue(closed.text().contains("can't be reached"), closed.text());
       line.mend();
       until(() -> session(bench).trouble().isEmpty());
       bench.bench.typed(asked, GOOD, "");

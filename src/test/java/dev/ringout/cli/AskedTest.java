@@ -35,7 +35,7 @@ class AskedTest {
       case CELL -> List.of("store take-back");
       case WHO -> List.of("store note", "store take-back", "store sign");
       case PERSON -> List.of("people add", "people role", "people withdraw");
-      case SEAL_KEY, TRUSTED_KEY, KEY_LIST -> List.of("report");
+      case SEAL_KEY, TRUSTED_KEY, KEY_LIST, IDS -> List.of("report");
     };
   }
 

@@ -94,6 +94,18 @@ class WrongRequestTest {
                       List.of(),
                       Optional.of(folder.resolve("no-key.pem")),
                       Optional.empty()));
+      case IDS ->
+          () ->
+              DOOR.record(
+                  new RecordJob.Request(
+                      unit(),
+                      Optional.empty(),
+                      Optional.empty(),
+                      Optional.empty(),
+                      List.of(),
+                      Optional.empty(),
+                      folder.resolve("record.html"),
+                      Optional.of(folder.resolve("no-ids.txt"))));
     };
   }
 

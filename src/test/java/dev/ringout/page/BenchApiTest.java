@@ -87,6 +87,8 @@ class BenchApiTest {
     page.get("/api/units/" + unit + "/ticks").is("ticks");
     page.get("/api/keys").is("keys");
     page.get("/api/shop").is("shop");
+    String lot = page.get("/api/shop").each("lots", "id").get(0);
+    page.get("/api/lots/" + lot).is("lot");
     page.post("/api/session/jump", Map.of("to", "no such wire")).isRefused(404);
     page.post("/api/session/take", Map.of("step", "another", "typed", "1")).isRefused(409);
     page.post("/api/session/take", Map.of("step", 7)).isRefused(400);

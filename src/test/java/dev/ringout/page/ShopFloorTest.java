@@ -9,8 +9,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.page.ShopWithPage.Tablet;
 import dev.ringout.people.Role;
+import dev.ringout.support.Run;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -49,11 +53,26 @@ class ShopFloorTest {
     return ShopWithPage.json(shop.signedIn(LEAD).get("/api/shop"));
   }
 
-  private Map<?, ?> begun(Tablet tester, String serial) throws Exception {
+  private static Map<?, ?> begun(Tablet tester, String serial) throws Exception {
+    return begun(tester, serial, Map.of());
+  }
+
+  private static Map<?, ?> begun(Tablet tester, String serial, Map<String, String> conditions)
+      throws Exception {
     HttpResponse<String> begun =
         tester.post(
             "/api/session/start",
-            Map.of("list", tester.list(), "serial", serial, "takeOver", true));
+            Map.of(
+                "list",
+                tester.list(),
+                "serial",
+                serial,
+                "takeOver",
+                true,
+                "conditions",
+                conditions.entrySet().stream()
+                    .map(one -> Map.of("name", one.getKey(), "value", one.getValue()))
+                    .toList()));
     assertEquals(200, begun.statusCode(), begun.body());
     return map(ShopWithPage.json(begun), "session");
   }
@@ -94,6 +113,63 @@ class ShopFloorTest {
     assertTrue(String.valueOf(led.get("last")).contains("J1-A"), led.toString());
     assertEquals(1, ((Map<?, ?>) list(floor(), "lots").get(0)).get("underWay"));
     assertEquals(403, shop.signedIn(SECOND_TESTER).get("/api/shop").statusCode());
+  }
+
+  /** A lead hand looks where a bench hangs, and whether its meters may still be believed. */
+  @Test
+  void of_each_bench_is_seen_which_step_is_asked_since_when_and_until_when_its_meter_is_good()
+      throws Exception {
+    LocalDate today = LocalDate.now(ZoneId.of("UTC"));
+    Tablet tester = shop.signedIn(TESTER);
+    Map<?, ?> session =
+        begun(tester, "S-5", Map.of("calibration due", today.minusDays(3).toString()));
+    shop.page.bench().lookForOthers();
+    Map<?, ?> led = (Map<?, ?>) list(floor(), "underWay").get(0);
+    assertEquals("here", led.get("leads"));
+    assertEquals("1: J1-A to P1-1", led.get("asked"));
+    assertTrue(String.valueOf(led.get("since")).startsWith(today.toString()), led.toString());
+    assertEquals(-3, ((Map<?, ?>) list(led, "meters").get(0)).get("daysLeft"));
+
+    String step = String.valueOf(map(session, "step").get("id"));
+    tester.post("/api/session/take", Map.of("step", step, "typed", "0.07"));
+    shop.page.bench().lookForOthers();
+    Map<?, ?> later = (Map<?, ?>) list(floor(), "underWay").get(0);
+    assertTrue(String.valueOf(later.get("asked")).startsWith("2: "), later.toString());
+    assertEquals(200, tester.post("/api/session/leave", Map.of()).statusCode());
+    Map<?, ?> left = (Map<?, ?>) list(floor(), "underWay").get(0);
+    assertEquals("left", left.get("leads"));
+    assertEquals("", left.get("asked"));
+  }
+
+  /** The same sentences that the command says, and the same page. */
+  @Test
+  void a_lot_is_seen_with_each_of_its_units_while_they_are_tested() throws Exception {
+    Tablet tester = shop.signedIn(TESTER);
+    for (String serial : List.of("S-6", "S-7")) {
+      reads(tester, begun(tester, serial), "J1-B");
+      assertEquals(200, tester.post("/api/session/finish", Map.of()).statusCode());
+    }
+    begun(tester, "S-8");
+    Tablet lead = shop.signedIn(LEAD);
+    String id = String.valueOf(((Map<?, ?>) list(floor(), "lots").get(0)).get("id"));
+    Map<?, ?> lot = ShopWithPage.json(lead.get("/api/lots/" + id));
+    assertEquals(
+        "3 units: 0 conform, 2 have faults, 1 is not complete. NO INSULATION TEST: the list asks"
+            + " for none.",
+        lot.get("verdict"));
+    assertEquals(
+        List.of("faults", "faults", "incomplete"),
+        list(lot, "units").stream().map(unit -> ((Map<?, ?>) unit).get("stands")).toList());
+    assertTrue(list(lot, "shared").toString().contains("S-6, S-7"), lot.toString());
+    HttpResponse<String> paper = lead.get("/api/lots/" + id + "/lot.html");
+    assertEquals(200, paper.statusCode());
+    Path written = folder.resolve("lot.html");
+    Run run =
+        Run.of("lot", "unit:S-6", "-o", written, "--store", folder.resolve("units.db").toString());
+    assertTrue(run.code() < 64, run.err());
+    assertEquals(Files.readString(written), paper.body());
+    assertEquals(404, lead.get("/api/lots/none").statusCode());
+    assertEquals(403, tester.get("/api/lots/" + id).statusCode());
   }
 
   @Test

@@ -26,12 +26,16 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import javax.net.ssl.SSLSocket;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -177,6 +181,25 @@ class ShopTest {
         assertTrue(waits.body().contains("Too many wrong tries"), waits.body());
       }
       assertEquals(200, own.stranger().signIn(INSPECTOR, PASSPHRASE).statusCode());
+    }
+  }
+
+  @Test
+  void who_sends_many_tries_at_once_has_no_more_of_them(@TempDir Path other) throws Exception {
+    try (ShopWithPage own = new ShopWithPage(other)) {
+      ExecutorService hands = Executors.newFixedThreadPool(24);
+      List<Future<Integer>> sent = new ArrayList<>();
+      for (int i = 0; i < 24; i++) {
+        Tablet tablet = own.stranger();
+        sent.add(hands.submit(() -> tablet.signIn(TESTER, "not the passphrase").statusCode()));
+      }
+      List<Integer> answers = new ArrayList<>();
+      for (Future<Integer> one : sent) {
+        answers.add(one.get());
+      }
+      hands.shutdown();
+      assertEquals(5, Collections.frequency(answers, 401), answers.toString());
+      assertEquals(19, Collections.frequency(answers, 429), answers.toString());
     }
   }
 

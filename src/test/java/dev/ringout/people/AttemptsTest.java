@@ -11,7 +11,7 @@ class AttemptsTest {
 
   private void fail(String key, int times, long millis) {
     for (int i = 0; i < times; i++) {
-      attempts.failed(key, millis);
+      attempts.tries(key, millis);
     }
   }
 
@@ -28,9 +28,13 @@ class AttemptsTest {
     assertEquals(0, attempts.waits("a", 30_000));
     fail("a", 1, 30_000);
     assertEquals(60_000, attempts.waits("a", 30_000));
-    fail("a", 20, 90_000);
-    assertEquals(16 * 60_000, attempts.waits("a", 90_000));
-    assertEquals(0, attempts.waits("b", 90_000), "others do not");
+    long now = 30_000;
+    for (int i = 0; i < 20; i++) {
+      now += attempts.waits("a", now);
+      fail("a", 1, now);
+    }
+    assertEquals(16 * 60_000, attempts.waits("a", now));
+    assertEquals(0, attempts.waits("b", now), "others do not");
   }
 
   @Test
@@ -43,11 +47,23 @@ class AttemptsTest {
     assertEquals(0, attempts.waits("b", 3_600_001));
   }
 
+  /** Nobody gets more guesses by sending them before the first is answered. */
+  @Test
+  void a_try_counts_before_it_is_known_to_fail_and_no_longer_where_it_was_none() {
+    for (int i = 0; i < 5; i++) {
+      assertEquals(0, attempts.tries("a", 0));
+    }
+    assertEquals(30_000, attempts.tries("a", 0));
+    attempts.takenBack("a");
+    assertEquals(0, attempts.tries("a", 0));
+    assertEquals(30_000, attempts.tries("a", 0));
+  }
+
   @Test
   void names_without_end_take_no_memory_without_end() {
     fail("first", 5, 0);
     for (int i = 0; i < 5000; i++) {
-      attempts.failed("name " + i, 1);
+      attempts.tries("name " + i, 1);
     }
     assertEquals(0, attempts.waits("first", 1), "the oldest are forgotten");
     assertTrue(attempts.waits("name 4999", 1) == 0);

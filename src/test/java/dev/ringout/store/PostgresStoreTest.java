@@ -57,7 +57,7 @@ class PostgresStoreTest extends StoreContract implements StoreContract.OnPostgre
       assertEquals(1, Stores.check(store).sessions());
       String test = store.sessions(store.units().get(0).unit()).get(0).id();
       Lease lease = store.lead(test, "bench 1", "R. Adeyemi");
-      store.goOn(lease);
+      store.goOn(lease, "J1-A to J2-A");
       store.giveBack(lease);
     }
     for (String table : JdbcStore.TABLES) {

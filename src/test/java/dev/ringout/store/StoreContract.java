@@ -865,7 +865,7 @@ abstract class StoreContract {
               () -> late.append(test, end(late), note("late"), Optional.of(before), List.of()));
       assertEquals(StoreTrouble.Reason.TAKEN_OVER, refused.reason());
       assertTrue(refused.text().contains("K. Novak"), refused.text());
-      assertThrows(StoreTrouble.class, () -> late.goOn(before));
+      assertThrows(StoreTrouble.class, () -> late.goOn(before, ""));
       late.giveBack(before);
       store.append(test, end(store), note("in time"), Optional.of(now), List.of());
       assertEquals(List.of(now.fence()), store.leases().stream().map(Lease::fence).toList());
@@ -887,6 +887,30 @@ abstract class StoreContract {
       store.giveBack(one);
       assertEquals(
           List.of("bench 2"), store.leases(test.id()).stream().map(Lease::station).toList());
+    }
+  }
+
+  /** A lead hand wants to know where a bench hangs. */
+  @Test
+  void a_lease_says_which_step_is_asked_and_since_when() throws Exception {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      Session test = begun(store);
+      Lease lease = store.lead(test.id(), "bench 1", "R. Adeyemi");
+      assertEquals("", lease.asked());
+      store.goOn(lease, "3: J1-A to J2-A");
+      behindItsBack(address, "update lease set asked_second = asked_second - 200");
+      store.goOn(lease, "3: J1-A to J2-A");
+      store.append(test, end(store), note("lid missing"), Optional.of(lease), List.of());
+      Lease still = store.leases(test.id()).get(0);
+      assertEquals("3: J1-A to J2-A", still.asked());
+      assertTrue(still.askedSeconds() >= 200, still.toString());
+      store.goOn(lease, "4: J1-B to J2-B");
+      Lease next = store.leases(test.id()).get(0);
+      assertEquals("4: J1-B to J2-B", next.asked());
+      assertTrue(next.askedSeconds() < 100, next.toString());
+      store.lead(test.id(), "bench 1", "K. Novak");
+      assertEquals("", store.leases(test.id()).get(0).asked());
     }
   }
 

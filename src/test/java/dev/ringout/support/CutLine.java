@@ -21,6 +21,7 @@ public final class CutLine implements AutoCloseable {
   private final int port;
   private final List<Socket> sockets = new CopyOnWriteArrayList<>();
   private volatile boolean cut;
+  private volatile boolean swallows;
   private volatile String losesCommitOf = "";
 
   private CutLine(int port) throws IOException {
@@ -50,9 +51,15 @@ public final class CutLine implements AutoCloseable {
     sockets.clear();
   }
 
-  /** Who asks anew comes through. */
+  /** Connections stand, and nothing comes through them: no reset, no end, silence. */
+  public void swallow() {
+    swallows = true;
+  }
+
+  /** Who asks anew comes through; a connection in which something was swallowed stays silent. */
   public void mend() {
     cut = false;
+    swallows = false;
   }
 
   /** The commit of what holds that text arrives at the server; then the line is cut. */
@@ -98,6 +105,7 @@ public final class CutLine implements AutoCloseable {
   private void pump(Socket from, Socket to, boolean toServer) {
     byte[] buffer = new byte[65536];
     boolean holds = false;
+    boolean silent = false;
     try {
       InputStream in = from.getInputStream();
       OutputStream out = to.getOutputStream();
@@ -107,7 +115,8 @@ public final class CutLine implements AutoCloseable {
         boolean last = holds;
         holds = toServer && !losesCommitOf.isEmpty() && text.contains(losesCommitOf);
         cut |= last;
-        if (toServer || !cut) {
+        silent |= swallows;
+        if (!silent && (toServer || !cut)) {
           out.write(buffer, 0, n);
           out.flush();
         }
