@@ -23,6 +23,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -41,24 +42,21 @@ class EndsInPlaceBruteForceTest {
   @TempDir Path folder;
 
   /** Where the ends of each conductor are. */
-  private record Ends(int[] from, int[] to) {
+  private record Ends(List<Integer> from, List<Integer> to) {
     static Ends listed(Circuit circuit) {
-      int size = circuit.conductors().size();
-      int[] from = new int[size];
-      int[] to = new int[size];
-      Arrays.setAll(from, circuit::from);
-      Arrays.setAll(to, circuit::to);
-      return new Ends(from, to);
+      List<Integer> all = IntStream.range(0, circuit.conductors().size()).boxed().toList();
+      return new Ends(
+          all.stream().map(circuit::from).toList(), all.stream().map(circuit::to).toList());
     }
 
     Ends with(int conductor, boolean far, int point) {
-      Ends changed = new Ends(from.clone(), to.clone());
-      (far ? changed.to : changed.from)[conductor] = point;
-      return changed;
+      List<Integer> changed = new ArrayList<>(far ? to : from);
+      changed.set(conductor, point);
+      return far ? new Ends(from, changed) : new Ends(changed, to);
     }
 
     int at(int conductor, boolean far) {
-      return (far ? to : from)[conductor];
+      return (far ? to : from).get(conductor);
     }
   }
 
@@ -226,9 +224,9 @@ class EndsInPlaceBruteForceTest {
     boolean changed = true;
     while (changed) {
       changed = false;
-      for (int c = 0; c < ends.from().length; c++) {
-        int one = ends.from()[c];
-        int other = ends.to()[c];
+      for (int c = 0; c < ends.from().size(); c++) {
+        int one = ends.from().get(c);
+        int other = ends.to().get(c);
         if (label[one] != label[other] && circuit.isClosed(c, state)) {
           label[one] = Math.min(label[one], label[other]);
           label[other] = label[one];
@@ -241,13 +239,14 @@ class EndsInPlaceBruteForceTest {
 
   private static String told(Circuit circuit, Ends listed, Ends changed) {
     StringBuilder told = new StringBuilder();
-    for (int c = 0; c < listed.from().length; c++) {
-      if (listed.from()[c] != changed.from()[c] || listed.to()[c] != changed.to()[c]) {
+    for (int c = 0; c < listed.from().size(); c++) {
+      if (!(listed.from().get(c).equals(changed.from().get(c))
+          && listed.to().get(c).equals(changed.to().get(c)))) {
         told.append(circuit.conductors().get(c).label())
             .append(" now ")
-            .append(circuit.point(changed.from()[c]))
+            .append(circuit.point(changed.from().get(c)))
             .append(" to ")
-            .append(circuit.point(changed.to()[c]))
+            .append(circuit.point(changed.to().get(c)))
             .append("; ");
       }
     }
