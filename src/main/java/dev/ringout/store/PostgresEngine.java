@@ -122,7 +122,7 @@ final class PostgresEngine implements Engine {
 
   @Override
   public Map<String, String> words() {
-    return Map.of("bytes", "bytea", "clustered", "");
+    return Map.of("bytes", "bytea", "clustered", "", "unlessThere", "if not exists");
   }
 
   /** Rights do that: see {@link #letAdd}. */

@@ -189,7 +189,7 @@ final class SqliteEngine implements Engine {
 
   @Override
   public Map<String, String> words() {
-    return Map.of("bytes", "blob", "clustered", "without rowid");
+    return Map.of("bytes", "blob", "clustered", "without rowid", "unlessThere", "");
   }
 
   @Override

@@ -521,7 +521,8 @@ abstract class StoreContract {
       int statements = 2;
       while (!isThrough(new KilledEngine(engine, statements))) {
         kills++;
-        statements += 9;
+        // The last step at every place where it may be cut off, the earlier ones at some.
+        statements += version == Migrations.CURRENT - 1 ? 1 : 9;
         if (engine.isThere() && version > 0) {
           // Half way it is of the one version or of the other, and says so.
           openedOrRefused(address);
@@ -543,6 +544,7 @@ abstract class StoreContract {
       Migrations.migrate(engine, Migrations.CURRENT);
       return true;
     } catch (StoreTrouble e) {
+      assertFalse(e.text().contains("exists"), e.text());
       return false;
     }
   }

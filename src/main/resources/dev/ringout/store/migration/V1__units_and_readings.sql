@@ -1,5 +1,5 @@
 -- Units, the lists they are made to, and what happened in each test of them. Rows are only ever added.
-create table harness (
+create table if not exists harness (
   digest varchar(64) not null primary key,
   title text not null,
   drawing text not null,
@@ -9,7 +9,7 @@ create table harness (
 );
 
 -- The files of a list as they were, so that a unit can be checked years later.
-create table harness_part (
+create table if not exists harness_part (
   harness varchar(64) not null references harness (digest),
   number integer not null,
   name text not null,
@@ -18,7 +18,7 @@ create table harness_part (
 );
 
 -- The key is the digest of the serial number as it is compared: a number may be longer than an index takes.
-create table unit (
+create table if not exists unit (
   unit_key varchar(64) not null,
   harness varchar(64) not null references harness (digest),
   serial text not null,
@@ -26,9 +26,9 @@ create table unit (
 );
 
 -- For the siblings of a unit.
-create index unit_of_harness on unit (harness, unit_key);
+create index if not exists unit_of_harness on unit (harness, unit_key);
 
-create table session (
+create table if not exists session (
   id varchar(36) not null primary key,
   unit_key varchar(64) not null,
   harness varchar(64) not null,
@@ -44,7 +44,7 @@ create table session (
   unique (unit_key, harness, number)
 );
 
-create table entry (
+create table if not exists entry (
   session varchar(36) not null references session (id),
   seq integer not null,
   at text not null,
@@ -57,4 +57,4 @@ create table entry (
 ) ${clustered};
 
 -- For the list of units: one entry in hundreds is a verdict.
-create index verdict on entry (session) where kind = 'verdict';
+create index if not exists verdict on entry (session) where kind = 'verdict';

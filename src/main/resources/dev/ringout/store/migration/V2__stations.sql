@@ -1,5 +1,5 @@
 -- What a station carries into every test. The last of a name is in force; those before it stay.
-create table station (
+create table if not exists station (
   name varchar(200) not null,
   number integer not null,
   added text not null,
