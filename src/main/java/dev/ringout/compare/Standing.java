@@ -40,8 +40,9 @@ record Standing(List<Judged> inForce, List<Replaced> replaced) {
   /**
    * The last one measured: by their days where they differ, then by their times, else by order.
    * What stands in one row was measured at once: there the failing one stands, or one below zero,
-   * for with the leads exchanged the same voltage reads as a resistance. Of a step that was never
-   * measured the first: it is named once, however often the sheet asks for it.
+   * for with the leads exchanged the same voltage reads as a resistance. So it does where times of
+   * day run against the rows, for a clock begins anew at midnight, some at noon. Of a step that was
+   * never measured the first: it is named once, however often the sheet asks for it.
    */
   private static Judged standing(List<Judged> same, JobOfReading jobs) {
     if (same.size() == 1) {
@@ -55,7 +56,8 @@ record Standing(List<Judged> inForce, List<Replaced> replaced) {
     if (last.outcome().fails()) {
       return last;
     }
-    List<Judged> atOnce = made.stream().filter(one -> isInRowOf(one, last)).toList();
+    List<Judged> atOnce =
+        made.stream().filter(one -> isInRowOf(one, last) || runsAgainstRows(one, last)).toList();
     return atOnce.stream()
         .filter(one -> one.outcome().fails())
         .findFirst()
@@ -68,11 +70,28 @@ record Standing(List<Judged> inForce, List<Replaced> replaced) {
   }
 
   private static boolean isInRowOf(Judged one, Judged other) {
+    return isOnSheetOf(one, other) && row(one) == row(other);
+  }
+
+  private static boolean isOnSheetOf(Judged one, Judged other) {
     Place left = one.reading().place();
     Place right = other.reading().place();
-    return left.row() == right.row()
-        && left.file().equals(right.file())
-        && left.sheet().equals(right.sheet());
+    return left.file().equals(right.file()) && left.sheet().equals(right.sheet());
+  }
+
+  private static int row(Judged judged) {
+    return judged.reading().place().row();
+  }
+
+  private static boolean runsAgainstRows(Judged one, Judged last) {
+    return isOnSheetOf(one, last)
+        && row(one) > row(last)
+        && isOfNoDay(one.reading())
+        && isOfNoDay(last.reading());
+  }
+
+  private static boolean isOfNoDay(Reading reading) {
+    return reading.time().filter(time -> time.day().isEmpty()).isPresent();
   }
 
   private static Judged last(List<Judged> made, JobOfReading jobs) {

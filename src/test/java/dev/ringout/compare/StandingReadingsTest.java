@@ -61,6 +61,19 @@ class StandingReadingsTest {
     assertEquals(List.of("J1-A to P2-1 OPEN now CONFORMS"), replaced(timed));
   }
 
+  /** Past midnight, or past noon on a clock of twelve hours, the clock begins anew. */
+  @Test
+  void where_times_of_day_run_against_the_rows_the_failing_one_stands() {
+    CheckResult result =
+        unit()
+            .readsAt("23:50", "J1-A", "P2-1", "0.1")
+            .readsAt("0:10", "J1-A", "P2-1", "OL")
+            .readsAt("11:50", "J1-B", "P2-2", "OL")
+            .readsAt("1:10", "J1-B", "P2-2", "0.1")
+            .check();
+    assertEquals(List.of("J1-A to P2-1 OPEN", "J1-B to P2-2 OPEN"), standing(result));
+  }
+
   @Test
   void where_one_has_no_time_the_order_of_the_rows_stands() {
     CheckResult some =
