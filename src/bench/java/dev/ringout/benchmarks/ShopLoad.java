@@ -20,7 +20,6 @@ import dev.ringout.units.Text;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.net.CookieManager;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -36,10 +35,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * A shop at work: stations that each serve their page, hands that type values over HTTP, one
@@ -58,6 +60,17 @@ public final class ShopLoad {
   private static final long UNREST_MILLIS = 15_000;
 
   private static final int WIRES = 40;
+
+  /** Java makes the machine's own code of what is used often in its first minute. */
+  private static final long WARM_SECONDS = 60;
+
+  /** One for all hands: each of them would take threads of its own from who is measured. */
+  private static final HttpClient BROWSER =
+      HttpClient.newBuilder()
+          .followRedirects(HttpClient.Redirect.NEVER)
+          .version(HttpClient.Version.HTTP_1_1)
+          .build();
+
   private static final PostgresServer SERVER = PostgresServer.running();
 
   private final int seconds;
@@ -71,9 +84,15 @@ public final class ShopLoad {
   private final Map<String, AtomicInteger> acknowledged = new ConcurrentHashMap<>();
   private final Map<String, AtomicInteger> refused = new ConcurrentHashMap<>();
   private volatile long unrestUntil;
+  private long handsBegan;
   private volatile boolean over;
 
-  private record Took(long nanos, boolean calm) {}
+  /**
+   * A value that was kept.
+   *
+   * @param began seconds since the hands began
+   */
+  private record Took(long nanos, boolean calm, long began) {}
 
   private ShopLoad(String[] args) throws Exception {
     seconds = Integer.parseInt(args[0]);
@@ -183,6 +202,8 @@ public final class ShopLoad {
               Path.of(System.getProperty("java.home"), "bin", "java").toString(),
               "-Xmx300m",
               "-XX:+UseSerialGC",
+              // As the program's own launcher has it.
+              "-XX:TieredStopAtLevel=1",
               "-cp",
               System.getProperty("java.class.path"),
               ShopLoad.class.getName(),
@@ -230,7 +251,7 @@ public final class ShopLoad {
   private final class Hands implements Runnable {
     private final int station;
     private final StationProcess process;
-    private HttpClient browser = HttpClient.newHttpClient();
+    private String cookie = "";
     private URI entered = URI.create("");
     private String list = "";
     private int unit = 1;
@@ -274,6 +295,9 @@ public final class ShopLoad {
 
     private void once() throws IOException, InterruptedException {
       enter();
+      if (!knowsList()) {
+        return;
+      }
       Map<String, Object> session = of(ask("/api/state"), "session");
       if (session.isEmpty()) {
         session = of(post("start", start()), "session");
@@ -301,7 +325,11 @@ public final class ShopLoad {
           post("take", Map.of("step", step.get("id"), "typed", value, "volts", ""));
       long nanos = System.nanoTime() - began;
       if (!answer.isEmpty()) {
-        took.add(new Took(nanos, calm && System.nanoTime() > unrestUntil));
+        took.add(
+            new Took(
+                nanos,
+                calm && System.nanoTime() > unrestUntil,
+                TimeUnit.NANOSECONDS.toSeconds(began - handsBegan)));
         acknowledged.computeIfAbsent(what, one -> new AtomicInteger()).incrementAndGet();
       }
     }
@@ -330,18 +358,21 @@ public final class ShopLoad {
       if (ticket.equals(entered)) {
         return;
       }
-      browser =
-          HttpClient.newBuilder()
-              .cookieHandler(new CookieManager())
-              .followRedirects(HttpClient.Redirect.NORMAL)
-              .version(HttpClient.Version.HTTP_1_1)
-              .build();
-      browser.send(HttpRequest.newBuilder(ticket).build(), HttpResponse.BodyHandlers.discarding());
+      HttpResponse<String> let =
+          BROWSER.send(
+              HttpRequest.newBuilder(ticket).build(), HttpResponse.BodyHandlers.ofString());
+      cookie = let.headers().firstValue("Set-Cookie").orElse("").replaceFirst(";.*", "");
       entered = ticket;
-      Object lists = ask("/api/units").get("lists");
+      list = "";
+    }
+
+    /** Asked for until it is there: the store may have been away when the browser came in. */
+    private boolean knowsList() throws IOException, InterruptedException {
+      Object lists = list.isEmpty() ? ask("/api/units").get("lists") : List.of();
       if (lists instanceof List<?> all && !all.isEmpty() && all.get(0) instanceof Map<?, ?> one) {
         list = String.valueOf(one.get("id"));
       }
+      return !list.isEmpty();
     }
 
     private Map<String, Object> ask(String path) throws IOException, InterruptedException {
@@ -361,8 +392,8 @@ public final class ShopLoad {
     private Map<String, Object> answer(HttpRequest.Builder request)
         throws IOException, InterruptedException {
       HttpResponse<String> answer =
-          browser.send(
-              request.timeout(Duration.ofSeconds(60)).build(),
+          BROWSER.send(
+              request.header("Cookie", cookie).timeout(Duration.ofSeconds(60)).build(),
               HttpResponse.BodyHandlers.ofString());
       if (answer.statusCode() == 200) {
         return JSON.std.mapFrom(answer.body());
@@ -394,6 +425,7 @@ public final class ShopLoad {
       }
     }
     System.out.println("all stations are there");
+    handsBegan = System.nanoTime();
     List<Thread> hands = new ArrayList<>();
     for (StationProcess one : processes) {
       for (int i = one.first; i < one.first + one.count; i++) {
@@ -419,6 +451,7 @@ public final class ShopLoad {
     for (Thread one : hands) {
       one.join(TimeUnit.SECONDS.toMillis(70));
     }
+    printProcessorTime();
     processes.forEach(StationProcess::end);
     return report();
   }
@@ -461,9 +494,34 @@ public final class ShopLoad {
             kills, cuts, servers));
   }
 
+  /** What each side has taken of the processor since it was started last. */
+  private void printProcessorTime() {
+    Set<Long> ours =
+        processes.stream().map(one -> one.process.pid()).collect(Collectors.toSet());
+    System.out.println(
+        Text.of(
+            "seconds of the processor: benches %d, server %d, hands %d",
+            seconds(one -> ours.contains(one.pid())),
+            seconds(one -> one.info().command().orElse("").endsWith("/postgres")),
+            seconds(one -> one.pid() == ProcessHandle.current().pid())));
+  }
+
+  private static long seconds(Predicate<ProcessHandle> which) {
+    return ProcessHandle.allProcesses()
+        .filter(which)
+        .mapToLong(one -> one.info().totalCpuDuration().orElse(Duration.ZERO).toMillis())
+        .sum()
+        / 1000;
+  }
+
   private int report() throws Exception {
     print("readings kept, all", took);
     print("  in calm", took.stream().filter(Took::calm).toList());
+    print(
+        "  in calm, from the second minute on",
+        took.stream().filter(one -> one.calm() && one.began() >= WARM_SECONDS).toList());
+    new TreeMap<>(took.stream().collect(Collectors.groupingBy(one -> one.began() / 30)))
+        .forEach((half, all) -> print("  from second " + 30 * half, all));
     new TreeMap<>(refused)
         .forEach((what, times) -> System.out.println("  " + times + " × " + what));
     Map<String, Integer> kept = kept();
