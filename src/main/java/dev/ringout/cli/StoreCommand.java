@@ -277,16 +277,18 @@ final class StoreCommand implements Runnable {
   int copy(
       @Parameters(paramLabel = "FROM", description = "A store.") String from,
       @Parameters(paramLabel = "TO", description = "Another; a file that is not there is made.")
-          String to) {
+          String to,
+      @Option(
+              names = "--people",
+              description =
+                  "Takes also what FROM decided of people and keys since; else TO, where it has"
+                      + " people, keeps to its own.")
+          boolean people) {
     StoreAtHand store = new StoreAtHand(from, System.getenv());
-    return copy(new StoreCare(store), to, store.shown());
-  }
-
-  private int copy(StoreCare from, String to, String shown) {
     try {
-      return copied(from.copyTo(to, System.getenv()));
+      return copied(new StoreCare(store).copyTo(to, System.getenv(), people, Instant.now()));
     } catch (StoreTrouble e) {
-      return trouble(shown + " to " + new StoreAtHand(to, System.getenv()).shown(), e);
+      return trouble(store.shown() + " to " + new StoreAtHand(to, System.getenv()).shown(), e);
     }
   }
 

@@ -3,13 +3,15 @@ package dev.ringout.jobs;
 import dev.ringout.store.Store;
 import dev.ringout.store.StoreAddress;
 import dev.ringout.store.StoreState;
-import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoreTrouble.Reason;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.Stores.Taking;
 import dev.ringout.store.Stores;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,7 +68,7 @@ public final class StoreCare {
     Path part = file.resolveSibling(file.getFileName() + ".part");
     try {
       remove(part);
-      Copied copied = copyTo(part.toString(), environment, true);
+      Copied copied = copyTo(part.toString(), environment, true, Taken.ALL);
       if (copied.isSame()) {
         Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
       }
@@ -97,12 +99,29 @@ public final class StoreCare {
    * Copies everything into another store that is empty, or has part of it already.
    *
    * @param to its address; a file that is not there yet is made
+   * @param decisions whether what was decided of people is taken by a store that has people
+   * @param now no reading is later
    */
-  public Copied copyTo(String to, Map<String, String> environment) throws StoreTrouble {
-    return copyTo(to, environment, false);
+  public Copied copyTo(
+      String to, Map<String, String> environment, boolean decisions, Instant now)
+      throws StoreTrouble {
+    return copyTo(
+        to,
+        environment,
+        false,
+        (from, into) ->
+            new Taking(decisions, new ClocksOfTests(store, from, into, now).refused()));
   }
 
-  private Copied copyTo(String to, Map<String, String> environment, boolean withLeases)
+  /** What is taken, where both stores are known. */
+  private interface Taken {
+    Taken ALL = (from, into) -> Taking.ALL;
+
+    Taking of(Store from, Store into) throws StoreTrouble;
+  }
+
+  private Copied copyTo(
+      String to, Map<String, String> environment, boolean withLeases, Taken taken)
       throws StoreTrouble {
     StoreAddress address = StoreAddress.of(to);
     if (address.isSameAs(StoreAddress.of(store.address()))) {
@@ -113,12 +132,13 @@ public final class StoreCare {
     from.hold();
     try (StoreAtHand other = new StoreAtHand(to, environment)) {
       Store into = other.openToWrite();
-      Stores.Copy copied = Stores.copy(from, into);
+      Taking taking = taken.of(from, into);
+      Stores.Copy copied = Stores.copy(from, into, taking);
       if (withLeases) {
         Stores.copyLeases(from, into);
       }
       // Copied once more it must be nothing: so all of it is there, hash by hash.
-      boolean isComplete = copied.parted().isEmpty() && Stores.copy(from, into).isNothing();
+      boolean isComplete = copied.parted().isEmpty() && Stores.copy(from, into, taking).isNothing();
       return new Copied(copied, isComplete, Stores.check(from), Stores.check(into));
     }
   }

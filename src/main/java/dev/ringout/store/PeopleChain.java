@@ -44,47 +44,59 @@ final class PeopleChain {
 
   /**
    * Copies what another store does not have. Who came in at a bench without network is told behind
-   * what the other says by now; where both decided something, that is told, and nothing is copied.
+   * what the other says by now. What was decided there is taken into a store of no people, and
+   * where somebody says so; else it is told: whoever has a bench to himself can make himself
+   * anybody in its file.
+   *
+   * @param decisions whether what was decided is taken; where both decided something it can't be
    */
-  static Optional<Parted> copy(Store from, Store to) throws StoreTrouble {
+  static List<Parted> copy(Store from, Store to, boolean decisions) throws StoreTrouble {
     List<Entry> here = from.people();
     Optional<StoreFinding> broken = broken(here);
     if (broken.isPresent()) {
-      return Optional.of(new Parted(broken.get(), Optional.empty(), Optional.empty()));
+      return List.of(new Parted(broken.get(), Optional.empty(), Optional.empty()));
     }
     List<Entry> there = to.people();
     int both = Parted.common(here, there);
-    List<Entry> more = here.subList(both, here.size());
-    if (both == there.size()) {
-      to.takePeople(more);
-      return Optional.empty();
+    List<Entry> behind = here.subList(both, here.size());
+    List<Entry> more = behind.stream().filter(entry -> !isThere(entry, there)).toList();
+    List<Entry> decided = more.stream().filter(entry -> told(entry).isEmpty()).toList();
+    boolean goesOn = both == there.size();
+    if (goesOn && (decisions || there.isEmpty() || decided.isEmpty())) {
+      to.takePeople(behind);
+      return List.of();
     }
-    List<Optional<SaidOfPeople>> said =
-        more.stream().filter(entry -> !isTold(entry, there)).map(PeopleChain::said).toList();
-    if (said.stream().anyMatch(Optional::isEmpty)) {
-      return Optional.of(Parted.at(finding(both, Kind.TWO_HISTORIES), here, there));
+    if (decisions && !decided.isEmpty()) {
+      return List.of(Parted.at(finding(both, Kind.TWO_HISTORIES), here, there));
     }
-    for (Optional<SaidOfPeople> one : said) {
-      to.tell(one.orElseThrow());
+    for (Entry entry : more) {
+      Optional<SaidOfPeople> told = told(entry);
+      if (told.isPresent()) {
+        to.tell(told.get());
+      }
     }
-    return Optional.empty();
+    return decided.stream().map(PeopleChain::decidedElsewhere).toList();
   }
 
-  /** What decides nothing, to be told again; absent of everything else. */
-  private static Optional<SaidOfPeople> said(Entry entry) {
+  private static Parted decidedElsewhere(Entry entry) {
+    return new Parted(
+        finding(entry.seq(), Kind.DECIDED_ELSEWHERE), Optional.of(entry), Optional.empty());
+  }
+
+  /** What only tells, to be told again; absent of everything else. */
+  private static Optional<SaidOfPeople> told(Entry entry) {
     return SaidOfPeople.Kind.of(entry.kind())
-        .filter(kind -> !kind.decides())
+        .filter(SaidOfPeople.Kind::onlyTells)
         .map(kind -> new SaidOfPeople(kind, entry.at(), entry.who(), entry.body()));
   }
 
-  private static boolean isTold(Entry entry, List<Entry> there) {
-    return said(entry).isPresent()
-        && there.stream()
-            .anyMatch(
-                one ->
-                    one.at().equals(entry.at())
-                        && one.who().equals(entry.who())
-                        && one.kind().equals(entry.kind())
-                        && one.body().equals(entry.body()));
+  private static boolean isThere(Entry entry, List<Entry> there) {
+    return there.stream()
+        .anyMatch(
+            one ->
+                one.at().equals(entry.at())
+                    && one.who().equals(entry.who())
+                    && one.kind().equals(entry.kind())
+                    && one.body().equals(entry.body()));
   }
 }

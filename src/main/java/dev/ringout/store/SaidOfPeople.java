@@ -47,6 +47,11 @@ public record SaidOfPeople(Kind kind, String at, String who, String body) {
       return decides;
     }
 
+    /** Whether it only tells who came and went: nobody may more or less by it. */
+    boolean onlyTells() {
+      return this == SIGNED_IN || this == SIGNED_OUT || this == TURNED_AWAY;
+    }
+
     /** As it is kept. */
     public String word() {
       return name().toLowerCase(Locale.ROOT);

@@ -8,7 +8,7 @@ package dev.ringout.store;
  */
 public record StoreFinding(String unit, String session, String file, int seq, Kind kind) {
   /** Of an entry, or with 0 of a session as a whole. */
-  static StoreFinding of(StoredUnit unit, Session session, int seq, Kind kind) {
+  public static StoreFinding of(StoredUnit unit, Session session, int seq, Kind kind) {
     return new StoreFinding(unit.serial(), session.id(), session.file(), seq, kind);
   }
 
@@ -30,6 +30,10 @@ public record StoreFinding(String unit, String session, String file, int seq, Ki
     SIGNATURE_WRONG,
     /** A session goes on in one way in one store and in another in the other. */
     TWO_HISTORIES,
+    /** Something that was decided of people elsewhere, and that nobody has said to take. */
+    DECIDED_ELSEWHERE,
+    /** A test was read by a clock that ran behind the tests before it, or is ahead of now. */
+    CLOCK_WRONG,
     /** The store's own pages are not sound, {@code file} says how. */
     DAMAGED,
     /** Rows of a table, so many as {@code seq}, belong to nothing that is there. */

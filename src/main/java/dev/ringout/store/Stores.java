@@ -219,17 +219,43 @@ public final class Stores {
     }
   }
 
+  /**
+   * What of a store is taken over.
+   *
+   * @param decisions whether what was decided of people is taken by a store that has people
+   * @param refused units of which nothing is taken, and why
+   */
+  public record Taking(boolean decisions, Map<StoredUnit, StoreFinding> refused) {
+    /** Everything. */
+    public static final Taking ALL = new Taking(true, Map.of());
+
+    /** What is given can't be changed afterwards. */
+    public Taking {
+      refused = Map.copyOf(refused);
+    }
+  }
+
   /** Copies everything that another store does not have yet. */
   public static Copy copy(Store from, Store to) throws StoreTrouble {
+    return copy(from, to, Taking.ALL);
+  }
+
+  /** Copies what another store does not have yet, and takes. */
+  public static Copy copy(Store from, Store to, Taking taking) throws StoreTrouble {
     long copied = 0;
     long grown = 0;
     long handedOver = 0;
     List<Parted> parted = new ArrayList<>();
     copyStations(from, to);
-    PeopleChain.copy(from, to).ifPresent(parted::add);
+    parted.addAll(PeopleChain.copy(from, to, taking.decisions()));
     for (String digest : from.harnesses()) {
       HarnessFile harness = from.harness(digest).orElseThrow(StoreTrouble::torn);
       for (StoredUnit unit : from.siblings(digest)) {
+        StoreFinding refused = taking.refused().get(unit);
+        if (refused != null) {
+          parted.add(new Parted(refused, Optional.empty(), Optional.empty()));
+          continue;
+        }
         CopyOfUnit unitCopy = new CopyOfUnit(from, to, harness, unit);
         unitCopy.run();
         copied += unitCopy.copied();

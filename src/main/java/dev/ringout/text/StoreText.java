@@ -130,7 +130,9 @@ public final class StoreText {
   }
 
   private static String entry(Entry entry) {
-    String body = Text.visible(entry.body().replaceAll("\\s+", " "));
+    // What is kept of a passphrase is told nobody.
+    String said = entry.kind().equals("passphrase") ? entry.body().split("\t")[0] : entry.body();
+    String body = Text.visible(said.replaceAll("\\s+", " "));
     return Sentences.named(
         entry.kind(),
         entry.at(),

@@ -44,7 +44,7 @@ public final class StoreWords {
     return switch (kind) {
       case WITHOUT_OWNER -> "table ";
       case DAMAGED -> "damaged: ";
-      case ENTRY_CHANGED, ENTRY_MISSING, CHAIN_BROKEN, TWO_HISTORIES -> "";
+      case ENTRY_CHANGED, ENTRY_MISSING, CHAIN_BROKEN, TWO_HISTORIES, DECIDED_ELSEWHERE -> "";
       default -> "list ";
     };
   }
@@ -75,6 +75,14 @@ public final class StoreWords {
               : Text.of(
                   "entry %d is one thing in FROM and another in TO; nothing of it was copied",
                   finding.seq());
+      case DECIDED_ELSEWHERE ->
+          Text.of(
+              "entry %d was decided in FROM, where nobody of TO may have seen it; it was not taken."
+                  + " Say it in TO, or take it with --people",
+              finding.seq());
+      case CLOCK_WRONG ->
+          "it was read by a clock that ran behind its tests before, or is ahead of now; nothing of"
+              + " the unit was copied, read it again in TO";
       case LIST_CHANGED -> "it was changed since it was written";
       case LIST_RENAMED -> "its tests have another name for it, or for its file";
     };

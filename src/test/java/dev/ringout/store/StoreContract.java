@@ -326,6 +326,37 @@ abstract class StoreContract {
     }
   }
 
+  /** Whoever has a bench to himself can make himself anybody in its file. */
+  @Test
+  void what_a_bench_without_network_decided_of_people_and_keys_is_taken_only_where_somebody_says_so()
+      throws StoreTrouble {
+    Stores.Taking handedOver = new Stores.Taking(false, Map.of());
+    try (Store shop = open(withPeople());
+        Store bench = open(empty())) {
+      assertEquals(List.of(), Stores.copy(shop, bench, handedOver).parted(), "it has none yet");
+      bench.decide(5, List.of(said(SaidOfPeople.Kind.ROLES, "B")));
+      bench.tell(said(SaidOfPeople.Kind.KEY_ADDED, "A"));
+      bench.tell(said(SaidOfPeople.Kind.SIGNED_IN, "B"));
+      for (int i = 0; i < 2; i++) {
+        List<Parted> parted = Stores.copy(bench, shop, handedOver).parted();
+        assertEquals(
+            List.of(Kind.DECIDED_ELSEWHERE, Kind.DECIDED_ELSEWHERE),
+            parted.stream().map(StoreContract::kind).toList());
+        assertEquals("roles", parted.get(0).from().orElseThrow().kind());
+        assertEquals(6, shop.people().size());
+        assertEquals("signed_in", shop.people().get(5).kind());
+      }
+    }
+    try (Store shop = open(withPeople());
+        Store bench = open(empty())) {
+      Stores.copy(shop, bench);
+      bench.decide(5, List.of(said(SaidOfPeople.Kind.ROLES, "B")));
+      assertEquals(
+          List.of(), Stores.copy(bench, shop, new Stores.Taking(true, Map.of())).parted());
+      assertEquals(bench.people(), shop.people());
+    }
+  }
+
   @Test
   void people_are_copied_behind_those_that_are_there_and_nothing_where_both_went_on()
       throws StoreTrouble {
