@@ -143,8 +143,13 @@ public final class UnitEvents {
     return new Event(kind, entry.at(), entry.who(), "", text, photo);
   }
 
-  private static String signed(Signature signature) {
-    return "signed as " + signature.role();
+  private String signed(Signature signature) {
+    return "signed as "
+        + signature.role()
+        + unit.signers()
+            .doubt(signature.who(), signature.role(), signature.fingerprint(), signature.at())
+            .map(why -> "; does not count: " + why)
+            .orElse("");
   }
 
   private String text(TakenBack back) {

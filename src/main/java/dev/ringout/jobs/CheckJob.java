@@ -85,6 +85,15 @@ public final class CheckJob {
                     "noted by %s, %s: \"%s\"",
                     note.who(), NotedWords.when(note.at()), Text.visibleInOneLine(note.text())));
       }
+      for (Noted.Signed one : inputs.history(List.of(named)).doubtfulSignatures()) {
+        inputs
+            .problems()
+            .warning(
+                Place.of(inputs.shownName(named)),
+                Text.of(
+                    "signed by %s as %s, %s, and that does not count: %s",
+                    one.who(), one.role(), NotedWords.when(one.at()), one.doubt()));
+      }
     }
   }
 

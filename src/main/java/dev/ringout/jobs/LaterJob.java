@@ -3,11 +3,13 @@ package dev.ringout.jobs;
 import dev.ringout.check.CheckResult;
 import dev.ringout.harness.Harness;
 import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.people.Signers;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Person;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.KeyFile;
+import dev.ringout.seal.Keys;
 import dev.ringout.source.Place;
 import dev.ringout.standards.Tables;
 import dev.ringout.store.Entry;
@@ -279,6 +281,16 @@ public final class LaterJob {
       tests.put(before.id(), open.head(before.id()).orElseThrow(StoreTrouble::torn).hash());
     }
     KeyPair pair = SigningKey.read(sign.key(), inputs);
+    Optional<String> refused =
+        Signers.of(open.people())
+            .refused(
+                request.who(),
+                sign.role().word(),
+                Keys.fingerprint(pair.getPublic()),
+                request.now());
+    if (refused.isPresent()) {
+      throw new WrongRequest(Part.WHO, refused.get());
+    }
     return Signature.of(
         request.who(),
         at(),

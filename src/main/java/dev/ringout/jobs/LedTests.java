@@ -3,6 +3,7 @@ package dev.ringout.jobs;
 import dev.ringout.check.CheckResult;
 import dev.ringout.harness.Harness;
 import dev.ringout.intake.OneUnit;
+import dev.ringout.people.Signers;
 import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.source.Problems;
@@ -55,13 +56,15 @@ public final class LedTests {
    *
    * @param tests what happened in each of its tests
    * @param leads who leads the last of them, at whichever station
+   * @param signers whose signatures count
    */
   public record UnitAtBench(
       StoredUnit unit,
       ListAtHand list,
       ReadingSet readings,
       Map<Session, List<Entry>> tests,
-      List<Lease> leads) {
+      List<Lease> leads,
+      Signers signers) {
     /** What is given can't be changed afterwards. */
     public UnitAtBench {
       leads = List.copyOf(leads);
@@ -166,7 +169,8 @@ public final class LedTests {
     for (Session last : lastOf(tests.keySet())) {
       leads.addAll(open.leases(last.id()));
     }
-    return Answer.of(new UnitAtBench(unit, list, readings, tests, leads), inputs);
+    return Answer.of(
+        new UnitAtBench(unit, list, readings, tests, leads, Signers.of(open.people())), inputs);
   }
 
   private static List<Session> lastOf(Collection<Session> tests) {
@@ -423,16 +427,20 @@ public final class LedTests {
     if (sessions.isEmpty()) {
       return false;
     }
+    Signers signers = Signers.of(open.people());
     // Pictures are large: of each entry only that is kept which decides.
     List<Optional<Boolean>> said =
-        open.entries(sessions.get(sessions.size() - 1), LedTests::inspects);
+        open.entries(sessions.get(sessions.size() - 1), entry -> inspects(entry, signers));
     return said.stream().flatMap(Optional::stream).reduce((one, other) -> other).orElse(false);
   }
 
-  private static Optional<Boolean> inspects(Entry entry) {
+  private static Optional<Boolean> inspects(Entry entry, Signers signers) {
     if (entry.is(EntryKind.SIGNATURE)) {
       return Signature.of(entry.body())
           .filter(one -> one.role().equals(LaterJob.Role.INSPECTOR.word()))
+          .filter(
+              one ->
+                  signers.doubt(one.who(), one.role(), one.fingerprint(), one.at()).isEmpty())
           .map(one -> true);
     }
     boolean reads =

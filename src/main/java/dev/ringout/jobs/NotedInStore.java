@@ -1,5 +1,6 @@
 package dev.ringout.jobs;
 
+import dev.ringout.people.Signers;
 import dev.ringout.readings.Noted;
 import dev.ringout.readings.UnitHistory;
 import dev.ringout.source.Place;
@@ -24,14 +25,16 @@ import java.util.Optional;
 final class NotedInStore {
   private final Store store;
   private final Map<Session, List<Entry>> tests;
+  private final Signers signers;
   private final List<Timed> noted = new ArrayList<>();
   private Instant last = Instant.MIN;
 
   private record Timed(Instant at, Noted what) {}
 
-  private NotedInStore(Store store, Map<Session, List<Entry>> tests) {
+  private NotedInStore(Store store, Map<Session, List<Entry>> tests) throws StoreTrouble {
     this.store = store;
     this.tests = tests;
+    this.signers = Signers.of(store.people());
   }
 
   /**
@@ -39,7 +42,7 @@ final class NotedInStore {
    *
    * @param tests whose chains hold; the bytes of pictures are read from the store once more
    */
-  static UnitHistory of(Store store, Map<Session, List<Entry>> tests) {
+  static UnitHistory of(Store store, Map<Session, List<Entry>> tests) throws StoreTrouble {
     NotedInStore all = new NotedInStore(store, tests);
     tests.forEach(all::add);
     return new UnitHistory(
@@ -86,7 +89,14 @@ final class NotedInStore {
       case TICK -> Tick.of(entry.body()).flatMap(tick -> ticked(at, who, tick));
       case SIGNATURE ->
           Signature.of(entry.body())
-              .map(one -> new Noted.Signed(at, who, one.role(), one.fingerprint()));
+              .map(
+                  one ->
+                      new Noted.Signed(
+                          at,
+                          who,
+                          one.role(),
+                          one.fingerprint(),
+                          signers.doubt(who, one.role(), one.fingerprint(), one.at()).orElse("")));
       default -> Optional.empty();
     };
   }

@@ -3,6 +3,7 @@ package dev.ringout.jobs;
 import dev.ringout.check.CheckResult;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.NaturalOrder;
+import dev.ringout.people.Signers;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
@@ -106,7 +107,8 @@ public final class UnitsJob {
    *
    * @param cell of the row that was taken back; empty where none was
    * @param signature absent where it is none
-   * @param text a note's, or why something was taken back
+   * @param text a note's, or why something was taken back, or why a signature does not count;
+   *     empty where it does
    */
   public record Later(
       EntryKind kind,
@@ -168,6 +170,7 @@ public final class UnitsJob {
   private static History history(StoredUnit unit, Store open, StoreAtHand store)
       throws StoreTrouble {
     Map<Session, List<Entry>> chains = open.chains(unit);
+    Signers signers = Signers.of(open.people());
     List<Test> tests = new ArrayList<>();
     chains.forEach(
         (session, entries) ->
@@ -176,7 +179,7 @@ public final class UnitsJob {
                     session,
                     (int) entries.stream().filter(one -> one.is(EntryKind.READING)).count(),
                     KeptVerdict.firstIn(entries),
-                    entries.stream().flatMap(one -> later(one, chains).stream()).toList())));
+                    entries.stream().flatMap(one -> later(one, chains, signers).stream()).toList())));
     Path named = InputName.ofUnit(unit.serial(), unit.harness());
     FileInputs inputs = FileInputs.with(List.of(named), store);
     Optional<Harness> harness = inputs.soundHarness(named);
@@ -186,13 +189,25 @@ public final class UnitsJob {
     return new History(unit, tests, sound, inputs.problems().list());
   }
 
-  private static Optional<Later> later(Entry entry, Map<Session, List<Entry>> chains) {
+  private static Optional<Later> later(
+      Entry entry, Map<Session, List<Entry>> chains, Signers signers) {
     EntryKind kind = EntryKind.of(entry.kind()).orElse(EntryKind.VERDICT);
     Later later = new Later(kind, entry.at(), entry.who(), "", Optional.empty(), entry.body());
     return switch (kind) {
       case NOTE -> Optional.of(later);
       case SIGNATURE ->
-          Optional.of(new Later(kind, entry.at(), entry.who(), "", Signature.of(entry.body()), ""));
+          Signature.of(entry.body())
+              .map(
+                  one ->
+                      new Later(
+                          kind,
+                          entry.at(),
+                          entry.who(),
+                          "",
+                          Optional.of(one),
+                          signers
+                              .doubt(one.who(), one.role(), one.fingerprint(), one.at())
+                              .orElse("")));
       case TAKEN_BACK ->
           TakenBack.of(entry.body())
               .map(

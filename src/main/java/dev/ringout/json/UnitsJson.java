@@ -95,7 +95,8 @@ public final class UnitsJson {
     if (one.signature().isPresent()) {
       json.put("role", one.signature().get().role());
       json.put("key", one.signature().get().fingerprint());
-    } else {
+    }
+    if (one.signature().isEmpty() || !one.text().isEmpty()) {
       json.put("text", one.text());
     }
     return json;

@@ -104,8 +104,10 @@ public sealed interface Noted {
    *
    * @param role as what
    * @param fingerprint by which the key is known
+   * @param doubt why it does not count in its shop; empty where it does
    */
-  record Signed(String at, String who, String role, String fingerprint) implements Noted {
+  record Signed(String at, String who, String role, String fingerprint, String doubt)
+      implements Noted {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.signed(this);

@@ -21,6 +21,15 @@ public record UnitHistory(List<Noted> noted, List<String> ledSheets, List<Intege
     underWay = List.copyOf(underWay);
   }
 
+  /** The signatures that do not count in their shop. */
+  public List<Noted.Signed> doubtfulSignatures() {
+    return noted.stream()
+        .filter(Noted.Signed.class::isInstance)
+        .map(Noted.Signed.class::cast)
+        .filter(one -> !one.doubt().isEmpty())
+        .toList();
+  }
+
   /** What people said of it in words. */
   public List<Noted.Words> notes() {
     return noted.stream()

@@ -170,7 +170,9 @@ final class WhatWasNoted {
       return row(
           noted,
           "signed as " + noted.role(),
-          "the signature holds; key " + noted.fingerprint(),
+          noted.doubt().isEmpty()
+              ? "the signature holds; key " + noted.fingerprint()
+              : "DOES NOT COUNT: " + noted.doubt() + "; key " + noted.fingerprint(),
           "");
     }
   }

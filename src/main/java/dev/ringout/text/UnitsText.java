@@ -124,11 +124,12 @@ public final class UnitsText {
     String by = Text.of(" (%s, %s)", line(one.who()), one.at());
     if (one.signature().isPresent()) {
       return Text.of(
-          "signed by %s as %s, key %s%s",
+          "signed by %s as %s, key %s%s%s",
           line(one.signature().get().who()),
           one.signature().get().role(),
           one.signature().get().fingerprint(),
-          Text.of(" (%s)", one.at()));
+          Text.of(" (%s)", one.at()),
+          one.text().isEmpty() ? "" : "; does not count: " + one.text());
     }
     return one.cell().isEmpty()
         ? "note: " + line(one.text()) + by

@@ -1,8 +1,11 @@
 package dev.ringout.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.jobs.LedTests;
+import dev.ringout.jobs.StoreAtHand;
 import dev.ringout.seal.KeyList;
 import dev.ringout.seal.KeyList.Listed;
 import dev.ringout.seal.Keys;
@@ -12,9 +15,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyPair;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -228,5 +235,90 @@ class KeysOfAShopTest {
     assertEquals(64, none.code());
     assertTrue(none.err().contains("--keys: "), none.err());
     assertTrue(none.err().contains("is no list of keys"), none.err());
+  }
+
+  private Path cable() throws IOException {
+    Path list = Files.createDirectories(folder.resolve("list"));
+    Files.writeString(list.resolve("wires.csv"), "Wire,From,To\nW1,J1-1,P2-1\n");
+    Files.writeString(list.resolve("header.csv"), "Name,Value\ntitle,Cable\n");
+    Files.writeString(list.resolve("limits.csv"), "Name,Value,Unit\ninsulation test,none,\n");
+    return list;
+  }
+
+  private void readBySofia() throws IOException {
+    Path sheet = Files.createDirectories(folder.resolve("sheet"));
+    Files.writeString(
+        sheet.resolve("job.csv"), "Name,Value\nserial number,9\noperator,Sofia Brandt\n");
+    Files.writeString(sheet.resolve("continuity.csv"), "From,To,Reading\nJ1-1,P2-1,0.2\n");
+    assertEquals(0, at("store", "add", cable(), sheet).code());
+  }
+
+  private Run sign(Path key, String who) {
+    return at("store", "sign", "unit:9", "--key", key, "--role", "inspector", "--who", who);
+  }
+
+  private Path key(String name) {
+    Path key = folder.resolve(name);
+    assertEquals(0, Run.of("report", "--new-key", key).code());
+    return key;
+  }
+
+  /** At a terminal as on the page: the store knows whose each key is, and who is what. */
+  @Test
+  void at_a_terminal_too_nobody_signs_as_another_or_as_what_he_is_not() throws IOException {
+    readBySofia();
+    Path own = key("katarina.key");
+    Path other = key("maren.key");
+    for (String[] one : new String[][] {{MAREN, "maren"}, {KATARINA, "katarina"}}) {
+      Path open = folder.resolve(one[1] + ".key.pub");
+      assertEquals(0, at("people", "key", one[0], "--key", open, "--who", MAREN).code());
+    }
+    for (Run refused :
+        List.of(
+            sign(other, KATARINA),
+            sign(other, MAREN),
+            sign(key("new.key"), KATARINA),
+            sign(own, "Petra Nobel"))) {
+      assertEquals(64, refused.code(), refused.out());
+    }
+    assertTrue(sign(other, KATARINA).err().contains("it is another's"));
+    assertTrue(sign(other, MAREN).err().contains("Maren Lindqvist is not inspector here"));
+    assertEquals(0, sign(own, KATARINA).code());
+    assertFalse(at("units", "9").out().contains("does not count"));
+  }
+
+  /** Such a signature was made past the program, or before there were people in the store. */
+  @Test
+  void a_signature_by_a_key_that_is_not_the_person_s_does_not_count_and_is_told()
+      throws Exception {
+    readBySofia();
+    Path before = folder.resolve("before.db");
+    Files.copy(folder.resolve("shop.db"), before);
+    try (Connection past = DriverManager.getConnection("jdbc:sqlite:" + before);
+        Statement statement = past.createStatement()) {
+      statement.execute("drop trigger people_delete");
+      statement.execute("delete from people");
+    }
+    Run signed =
+        Run.of(
+            "store",
+            "sign",
+            "unit:9",
+            "--key",
+            key("any.key"),
+            "--role",
+            "inspector",
+            "--who",
+            KATARINA,
+            "--store",
+            before);
+    assertEquals(0, signed.code(), signed.err());
+    assertEquals(0, Run.of("store", "copy", before, folder.resolve("shop.db")).code());
+    String why = "does not count: the shop's list of keys does not have it";
+    assertTrue(at("units", "9").out().replaceAll("\\s+", " ").contains(why));
+    assertTrue(at("check", "unit:9").err().replaceAll("\\s+", " ").contains(why));
+    LedTests tests =
+        new LedTests(new StoreAtHand(folder.resolve("shop.db").toString(), Map.of()));
+    assertFalse(tests.isInspected(tests.called("9").get(0)));
   }
 }

@@ -117,7 +117,7 @@ class WhatWasNotedTest {
             NOTE,
             new Noted.ReadingTakenBack(AT, "R. Adeyemi", cell, "probe on the wrong pin"),
             photograph(DrawnPhotograph.of("jpeg", 60, 40), "contact backed out"),
-            new Noted.Signed("2026-11-21T10:00:00Z", "M. Lindqvist", "inspector", "ba20 628c"));
+            new Noted.Signed("2026-11-21T10:00:00Z", "M. Lindqvist", "inspector", "ba20 628c", ""));
     String when = "2026-11-20 08:15";
     assertEquals(
         List.of(
