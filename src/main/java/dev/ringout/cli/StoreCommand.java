@@ -249,19 +249,28 @@ final class StoreCommand implements Runnable {
       name = "backup",
       mixinStandardHelpOptions = true,
       description =
-          "Copies all of it into a new file, which is a store itself, and looks through it.")
+          "Copies all of it into a new file, which is a store itself, and looks through it; with"
+              + " --unit one unit, to be archived.")
   int backup(
       @Parameters(
               converter = PathOfResult.class,
               paramLabel = "FILE",
               description = "The new file; it must not exist.")
           Path file,
+      @Option(
+              names = "--unit",
+              paramLabel = UNIT,
+              description = "This unit alone (unit:SERIAL), with its list and all its tests.")
+          Optional<Path> unit,
       @Mixin StoreOption at) {
     if (Files.exists(file)) {
       output.err().println("ringout: " + file + " exists; a backup never replaces a file");
       return ExitCode.CANNOT_WRITE;
     }
     try {
+      if (unit.isPresent()) {
+        return archived(at.door().store().archive(unit.get(), file, System.getenv()), file);
+      }
       return copied(at.door().store().backUp(file, System.getenv()));
     } catch (StoreTrouble e) {
       return trouble(at.store().shown() + " to " + file, e);
@@ -290,6 +299,15 @@ final class StoreCommand implements Runnable {
     } catch (StoreTrouble e) {
       return trouble(store.shown() + " to " + new StoreAtHand(to, System.getenv()).shown(), e);
     }
+  }
+
+  private int archived(StoreCare.Copied copied, Path file) {
+    if (Files.exists(file)) {
+      output.out().print(StoreText.archived(file.toString(), copied.to(), output.look()));
+      return ExitCode.DONE;
+    }
+    output.out().print(StoreText.copied(copied, output.look()));
+    return ExitCode.FAULTS;
   }
 
   private int copied(StoreCare.Copied copied) {

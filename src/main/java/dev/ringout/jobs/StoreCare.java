@@ -3,10 +3,11 @@ package dev.ringout.jobs;
 import dev.ringout.store.Store;
 import dev.ringout.store.StoreAddress;
 import dev.ringout.store.StoreState;
-import dev.ringout.store.StoreTrouble.Reason;
 import dev.ringout.store.StoreTrouble;
-import dev.ringout.store.Stores.Taking;
+import dev.ringout.store.StoreTrouble.Reason;
+import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Stores;
+import dev.ringout.store.Stores.Taking;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** What a store needs besides units and readings: to be made, looked through and copied. */
 public final class StoreCare {
@@ -65,11 +67,45 @@ public final class StoreCare {
    * @throws StoreTrouble where it can't be written
    */
   public Copied backUp(Path file, Map<String, String> environment) throws StoreTrouble {
+    return backUp(file, environment, true, Taken.ALL, Copied::isSame);
+  }
+
+  /**
+   * Copies one unit with its list and all its tests into a new file, which has its name once it
+   * holds all of it. What else the store holds, people too, is not in it.
+   *
+   * @param unit as every command names it
+   * @throws StoreTrouble where there is no such unit, or the file can't be written
+   */
+  public Copied archive(Path unit, Path file, Map<String, String> environment)
+      throws StoreTrouble {
+    InputName.Unit named =
+        InputName.unit(unit)
+            .orElseThrow(
+                () ->
+                    StoreTrouble.of(
+                        Reason.MISSING, unit + " is not a unit of a store: unit:SERIAL"));
+    StoredUnit one = new FromStore(store).unit(named, Optional.empty());
+    return backUp(
+        file,
+        environment,
+        false,
+        (from, into) -> Taking.only(one),
+        copied -> copied.isComplete() && copied.to().findings().isEmpty());
+  }
+
+  private Copied backUp(
+      Path file,
+      Map<String, String> environment,
+      boolean withLeases,
+      Taken taken,
+      Predicate<Copied> isWhole)
+      throws StoreTrouble {
     Path part = file.resolveSibling(file.getFileName() + ".part");
     try {
       remove(part);
-      Copied copied = copyTo(part.toString(), environment, true, Taken.ALL);
-      if (copied.isSame()) {
+      Copied copied = copyTo(part.toString(), environment, withLeases, taken);
+      if (isWhole.test(copied)) {
         Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
       }
       return copied;

@@ -224,10 +224,22 @@ public final class Stores {
    *
    * @param decisions whether what was decided of people is taken by a store that has people
    * @param refused units of which nothing is taken, and why
+   * @param only the one unit that is taken; absent where all are, with people and stations
    */
-  public record Taking(boolean decisions, Map<StoredUnit, StoreFinding> refused) {
+  public record Taking(
+      boolean decisions, Map<StoredUnit, StoreFinding> refused, Optional<StoredUnit> only) {
     /** Everything. */
     public static final Taking ALL = new Taking(true, Map.of());
+
+    /** Of all units. */
+    public Taking(boolean decisions, Map<StoredUnit, StoreFinding> refused) {
+      this(decisions, refused, Optional.empty());
+    }
+
+    /** One unit with its list, and nothing else. */
+    public static Taking only(StoredUnit unit) {
+      return new Taking(false, Map.of(), Optional.of(unit));
+    }
 
     /** What is given can't be changed afterwards. */
     public Taking {
@@ -246,11 +258,16 @@ public final class Stores {
     long grown = 0;
     long handedOver = 0;
     List<Parted> parted = new ArrayList<>();
-    copyStations(from, to);
-    parted.addAll(PeopleChain.copy(from, to, taking.decisions()));
+    if (taking.only().isEmpty()) {
+      copyStations(from, to);
+      parted.addAll(PeopleChain.copy(from, to, taking.decisions()));
+    }
     for (String digest : from.harnesses()) {
       HarnessFile harness = from.harness(digest).orElseThrow(StoreTrouble::torn);
       for (StoredUnit unit : from.siblings(digest)) {
+        if (taking.only().filter(one -> !one.equals(unit)).isPresent()) {
+          continue;
+        }
         StoreFinding refused = taking.refused().get(unit);
         if (refused != null) {
           parted.add(new Parted(refused, Optional.empty(), Optional.empty()));

@@ -122,6 +122,15 @@ public final class StoreText {
     return page.toString();
   }
 
+  /** What a file holds that one unit was archived in. */
+  public static String archived(String file, StoreState state, Look look) {
+    Page page = new Page(look);
+    page.paragraph("", "ARCHIVED: " + file + " holds all of the unit, as it was written.");
+    page.paragraph("Holds    ", StoreWords.size(state));
+    page.paragraph("Digest   ", state.digest());
+    return page.toString();
+  }
+
   /** What both have in one place, one below the other. */
   private static void parted(Parted one, Page page) {
     page.paragraph("  - ", StoreWords.finding(one.finding()));

@@ -459,6 +459,38 @@ class StoreCommandTest {
     assertEquals(1, Run.of("check", "unit:7", "--store", file).code());
   }
 
+  /** With a sealed record beside it, years later, and without the shop's store. */
+  @Test
+  void one_unit_is_archived_with_its_list_and_holds_what_its_record_is_sealed_over()
+      throws IOException {
+    at("store", "add", BOX, SAMPLE.resolve("point-to-point.xlsx"));
+    at("store", "add", BOX, SAMPLE.resolve("point-to-point-clean.xlsx"));
+    Path file = folder.resolve("0418.db");
+    Path record = folder.resolve("0418.html");
+    Path key = folder.resolve("inspector.key");
+    Run.of("report", "--new-key", key);
+    assertEquals(1, at("report", "unit:0418", "-o", record, "--seal", key).code());
+    Run archived = at("store", "backup", file, "--unit", "unit:0418");
+    assertEquals(0, archived.code(), archived.err());
+    assertTrue(flat(archived).contains("Holds 1 unit of 1 list, 1 test"), archived.out());
+    assertEquals(
+        at("check", "unit:0418", "--json").out(),
+        Run.of("check", "unit:0418", "--json", "--store", file).out());
+    assertEquals(0, Run.of("store", "check", "--store", file).code());
+    assertEquals(66, Run.of("check", "unit:0417", "--store", file).code());
+    Run verified =
+        Run.of("report", "--verify", record, "--key", key + ".pub", "--store", file);
+    assertEquals(0, verified.code(), verified.out());
+    Path elsewhere = folder.resolve("elsewhere.db");
+    assertEquals(0, Run.of("store", "copy", file, elsewhere).code());
+    assertEquals(
+        at("check", "unit:0418", "--json").out(),
+        Run.of("check", "unit:0418", "--json", "--store", elsewhere).out());
+    assertEquals(73, at("store", "backup", file, "--unit", "unit:0418").code());
+    assertEquals(66, at("store", "backup", folder.resolve("9.db"), "--unit", "unit:9").code());
+    assertFalse(Files.exists(folder.resolve("9.db")));
+  }
+
   @Test
   void a_backup_is_a_store_and_is_written_over_nothing() {
     at("store", "add", BOX, SAMPLE.resolve("point-to-point.xlsx"));
