@@ -143,10 +143,7 @@ public final class BenchPage implements AutoCloseable {
 
   /** Nothing is read in the name of somebody who is out. */
   private static void leave(String who, Bench bench, Callers callers) {
-    if (callers.leader().equals(who)) {
-      callers.leads("");
-      bench.leave();
-    }
+    callers.ends(who, bench::leave);
   }
 
   /** For another browser of this machine: the first one is in and asks for it. */

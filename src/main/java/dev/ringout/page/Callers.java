@@ -6,6 +6,7 @@ import dev.ringout.people.Act;
 import dev.ringout.people.Member;
 import dev.ringout.people.Role;
 import dev.ringout.serve.Ask;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,7 +15,7 @@ import java.util.Optional;
  */
 final class Callers {
   private final Optional<Shop> shop;
-  private String leader = "";
+  private volatile String leader = "";
 
   Callers(Optional<Shop> shop) {
     this.shop = shop;
@@ -41,6 +42,41 @@ final class Callers {
     }
   }
 
+  /** What is done in a test. */
+  interface Work<T> {
+    /** Does it. */
+    T run() throws Refused;
+  }
+
+  /**
+   * Does something of which it is asked first who leads: nobody takes the test over between the two,
+   * and has it done in his name.
+   */
+  synchronized <T> T inTurn(Work<T> work) throws Refused {
+    return work.run();
+  }
+
+  /**
+   * Who is named as inspector on a sheet is one of the shop, and not who tests: the sheet may ask for
+   * one, and a word is no inspection.
+   */
+  void requireInspector(Ask ask, Map<String, String> conditions) throws Refused {
+    if (shop.isEmpty()) {
+      return;
+    }
+    String tester = member(ask).name();
+    for (Map.Entry<String, String> one : conditions.entrySet()) {
+      boolean inspector =
+          one.getKey().replaceAll("[^\\p{L}]+", "").equalsIgnoreCase(Role.INSPECTOR.word());
+      if (inspector
+          && !one.getValue().isBlank()
+          && !shop.get().isOther(tester, one.getValue(), Role.INSPECTOR)) {
+        throw new Refused(
+            Reason.NOT_UNDERSTOOD, "inspector is somebody else, who is inspector here.");
+      }
+    }
+  }
+
   /** Whoever asks leads the test from now on; another who leads one is asked first. */
   synchronized void begins(Ask ask, boolean takesOver) throws Refused {
     if (shop.isEmpty()) {
@@ -58,8 +94,16 @@ final class Callers {
     leader = shop.isEmpty() ? "" : name;
   }
 
-  /** Who leads the test at this bench; empty where nobody does. */
-  synchronized String leader() {
+  /** Who is out leads nothing any more. */
+  synchronized void ends(String who, Runnable leave) {
+    if (leader.equals(who)) {
+      leader = "";
+      leave.run();
+    }
+  }
+
+  /** Who leads the test at this bench; empty where nobody does. A meter may ask at any time. */
+  String leader() {
     return leader;
   }
 

@@ -7,6 +7,7 @@ import dev.ringout.bench.Refused.Reason;
 import dev.ringout.json.KeysJson;
 import dev.ringout.meter.Ticks;
 import dev.ringout.people.Act;
+import dev.ringout.people.Attempts;
 import dev.ringout.people.Member;
 import dev.ringout.people.Passphrases;
 import dev.ringout.people.People;
@@ -30,9 +31,14 @@ import java.util.Optional;
 
 /** The keys with which people sign: in a shop each has his own, and no other's. */
 final class KeyRoutes {
+  private static final int FREE_TRIES = 5;
+
   private final KeyFolder folder;
   private final Optional<Shop> shop;
   private final Ticks ticks;
+
+  /** Who sits at a tablet at which another is signed in may try that one's passphrase of a key. */
+  private final Attempts tries = new Attempts(FREE_TRIES);
 
   KeyRoutes(KeyFolder folder, Optional<Shop> shop, Ticks ticks) {
     this.folder = folder;
@@ -185,13 +191,32 @@ final class KeyRoutes {
             "This key has no passphrase of its own: anybody here could sign with it. Make one"
                 + " under Record.");
       }
-      Listed key = requireOwn(shop.get(), shop.get().require(ask, Act.SIGN), name);
-      if (key.at(Optional.of(ticks.now())) != Standing.GOOD) {
+      Listed listed = requireOwn(shop.get(), shop.get().require(ask, Act.SIGN), name);
+      if (listed.at(Optional.of(ticks.now())) != Standing.GOOD) {
         throw new Refused(
             Reason.NOT_ALLOWED, "This key counts no more: it was withdrawn, or its day is over.");
       }
     }
-    return new KeyFile(file, Optional.of(body.text("passphrase")).filter(one -> !one.isEmpty()));
+    KeyFile key =
+        new KeyFile(file, Optional.of(body.text("passphrase")).filter(one -> !one.isEmpty()));
+    if (shop.isPresent()) {
+      requirePassphrase(shop.get().require(ask, Act.SIGN), key);
+    }
+    return key;
+  }
+
+  private void requirePassphrase(Member member, KeyFile key) throws Refused {
+    long waits = tries.tries(member.name(), ticks.millis());
+    if (waits > 0) {
+      throw new Refused(
+          Reason.TOO_OFTEN, "Too many wrong tries. Wait " + (waits + 999) / 1000 + " seconds.");
+    }
+    try {
+      Keys.pair(key);
+      tries.cameIn(member.name());
+    } catch (Keys.Unusable e) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "The passphrase is not that of this key.");
+    }
   }
 
   /** Whether another has such a key, or nobody, is not told. */

@@ -60,24 +60,35 @@ final class SessionRoutes {
         .post(
             Act.TEST,
             "/api/session/conditions",
-            done(body -> bench.conditions(body.named("conditions"))))
+            (ask, names) -> {
+              callers.requireInspector(ask, Body.of(ask).named("conditions"));
+              return done(body -> bench.conditions(body.named("conditions"))).answer(ask, names);
+            })
         .post(Act.TEST, "/api/session/leave", ended(body -> bench.leave()))
         .post(Act.TEST, "/api/session/finish", ended(body -> bench.finish()));
   }
 
   private Routes.Answerer done(Done done) {
     return (ask, names) -> {
-      callers.requireLeader(ask);
-      return state(done.by(Body.of(ask)));
+      Body body = Body.of(ask);
+      return callers.inTurn(
+          () -> {
+            callers.requireLeader(ask);
+            return state(done.by(body));
+          });
     };
   }
 
   private Routes.Answerer ended(Done done) {
     return (ask, names) -> {
-      callers.requireLeader(ask);
-      Reply ended = state(done.by(Body.of(ask)));
-      callers.leads("");
-      return ended;
+      Body body = Body.of(ask);
+      return callers.inTurn(
+          () -> {
+            callers.requireLeader(ask);
+            Reply ended = state(done.by(body));
+            callers.leads("");
+            return ended;
+          });
     };
   }
 
@@ -91,6 +102,11 @@ final class SessionRoutes {
 
   private Reply start(Ask ask, List<String> names) throws Refused {
     Body body = Body.of(ask);
+    callers.requireInspector(ask, body.named("conditions"));
+    return callers.inTurn(() -> start(ask, body));
+  }
+
+  private Reply start(Ask ask, Body body) throws Refused {
     callers.begins(ask, body.has("takeOver") && body.flag("takeOver"));
     String tester = callers.name(ask, body, "tester");
     Bench.Start start =
@@ -130,10 +146,15 @@ final class SessionRoutes {
   }
 
   private Reply photo(Ask ask, List<String> names) throws Refused {
-    callers.requireLeader(ask);
     if (!Pictures.isOne(ask.contentType(), ask.bytes())) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "This is not a picture (JPEG or PNG).");
     }
-    return state(bench.photo(ask.contentType(), ask.query().getOrDefault("text", ""), ask.bytes()));
+    return callers.inTurn(
+        () -> {
+          callers.requireLeader(ask);
+          return state(
+              bench.photo(
+                  ask.contentType(), ask.query().getOrDefault("text", ""), ask.bytes()));
+        });
   }
 }

@@ -66,6 +66,20 @@ final class Shop {
         .filter(member -> member.since() == guest.since());
   }
 
+  /** Whether a name is that of another than one, who is something here. */
+  boolean isOther(String one, String name, Role role) throws Refused {
+    try {
+      return people
+          .people()
+          .named(name)
+          .filter(Member::isIn)
+          .filter(member -> member.roles().contains(role) && !member.name().equals(one))
+          .isPresent();
+    } catch (StoreTrouble e) {
+      throw Refused.by(e);
+    }
+  }
+
   /** Which browsers are nobody's any more; where nobody can be asked none is out. */
   Set<Guest> out(List<Guest> in) {
     if (in.isEmpty()) {

@@ -136,4 +136,21 @@ class KeysOnPageTest {
     assertEquals(400, never.statusCode());
     assertTrue(never.body().contains("until is a day"), never.body());
   }
+
+  /** Whoever sits at a tablet at which its owner is signed in. */
+  @Test
+  void after_five_wrong_passphrases_of_a_key_the_right_one_waits_too() throws Exception {
+    Tablet engineer = shop.signedIn(ENGINEER);
+    Map<?, ?> key = made(engineer);
+    String sign = "/api/units/none/record.pdf.seal";
+    for (int i = 0; i < 5; i++) {
+      HttpResponse<String> wrong =
+          engineer.post(sign, Map.of("key", text(key, "name"), "passphrase", "wrong " + i));
+      assertEquals(400, wrong.statusCode(), wrong.body());
+      assertFalse(wrong.body().contains(shop.folder().toString()), "nor where it lies");
+    }
+    HttpResponse<String> waits =
+        engineer.post(sign, Map.of("key", text(key, "name"), "passphrase", OWN));
+    assertEquals(429, waits.statusCode(), waits.body());
+  }
 }

@@ -31,8 +31,10 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -365,6 +367,78 @@ class ShopTest {
     engineer.post("/api/units/" + unit + "/note", Map.of("text", "seen", "who", TESTER));
     String history = engineer.get("/api/units/" + unit).body();
     assertTrue(history.contains("\"who\":\"" + ENGINEER + "\""), history);
+  }
+
+  /** A list may ask for an independent inspector: then a name on the sheet decides. */
+  @Test
+  void a_tester_names_no_inspector_who_is_none_nor_himself() throws Exception {
+    Tablet tester = shop.signedIn(TESTER);
+    for (String name : List.of("Petra Nobel", TESTER, ENGINEER, SECOND_TESTER)) {
+      for (String row : List.of("inspector", "Inspector ", "inspector\u200b")) {
+        HttpResponse<String> begun =
+            tester.post(
+                "/api/session/start",
+                Map.of(
+                    "list",
+                    tester.list(),
+                    "serial",
+                    "S-9",
+                    "takeOver",
+                    true,
+                    "conditions",
+                    List.of(Map.of("name", row, "value", name))));
+        assertEquals(400, begun.statusCode(), name + begun.body());
+        assertTrue(begun.body().contains("inspector is somebody else"), begun.body());
+      }
+    }
+    Map<String, Object> named =
+        Map.of("conditions", List.of(Map.of("name", "inspector", "value", INSPECTOR)));
+    Map<String, Object> start = new LinkedHashMap<>(named);
+    start.putAll(Map.of("list", tester.list(), "serial", "S-9", "takeOver", true));
+    assertEquals(200, tester.post("/api/session/start", start).statusCode());
+    assertEquals(200, tester.post("/api/session/conditions", named).statusCode());
+    assertEquals(
+        400,
+        tester
+            .post(
+                "/api/session/conditions",
+                Map.of("conditions", List.of(Map.of("name", "inspector", "value", "Petra Nobel"))))
+            .statusCode());
+    tester.post("/api/session/finish", Map.of());
+  }
+
+  /** Else what the one does would stand under the other's name. */
+  @Test
+  void nobody_takes_a_test_over_between_the_question_who_leads_and_what_is_done() throws Exception {
+    Callers callers = new Callers(Optional.empty());
+    CountDownLatch asked = new CountDownLatch(1);
+    List<String> order = Collections.synchronizedList(new ArrayList<>());
+    ExecutorService hands = Executors.newSingleThreadExecutor();
+    Future<?> over =
+        callers.inTurn(
+            () -> {
+              Future<?> other =
+                  hands.submit(
+                      () -> {
+                        asked.countDown();
+                        return callers.inTurn(() -> order.add("taken over"));
+                      });
+              awaitQuietly(asked);
+              order.add("done");
+              return other;
+            });
+    over.get();
+    hands.shutdown();
+    assertEquals(List.of("done", "taken over"), order);
+  }
+
+  private static void awaitQuietly(CountDownLatch latch) {
+    try {
+      latch.await();
+      Thread.sleep(100);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   @Test
