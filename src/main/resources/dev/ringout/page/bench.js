@@ -1786,7 +1786,7 @@ function signPart(unit) {
       page.who.shop ? ofWhom(me()) : field('sign-who', 'Name', { required: true, autocomplete: 'name' }),
       field('sign-role', 'As', { options: ROLES.filter(([value]) => !page.who.shop || page.who.roles.includes(value)).map(([value, label]) => el('option', { value }, label)) }, 'select'),
       page.who.shop
-        ? field('sign-key', 'Your key', { required: true, options: usableKeys().map((key) => el('option', { value: key.name }, key.fingerprint)), help: usableKeys().length ? null : 'None lies on this bench. Make one below.' }, 'select')
+        ? field('sign-key', 'Your key', { required: true, options: usableKeys().map((key) => el('option', { value: key.name }, key.fingerprint)), help: usableKeys().length ? null : 'None of yours lies on this bench. Make one under Your keys.' }, 'select')
         : field('sign-key', 'Key file on the bench', { required: true, autocapitalize: 'off', spellcheck: 'false' }),
       field('sign-pass', 'Its passphrase', { type: 'password', autocomplete: 'off' }),
       el('button', { class: 'wide', key: 'sign' }, 'Sign this record')));
