@@ -212,6 +212,7 @@ final class BenchCommand implements Callable<Integer> {
             ZoneId.systemDefault());
     Ringout door = Ringout.onFilesAnd(store);
     try {
+      requireItsVersion(door);
       return listen.isPresent() ? serveShop(door, lists, setup) : serveHere(door, lists, setup);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -227,6 +228,17 @@ final class BenchCommand implements Callable<Integer> {
     } catch (IOException e) {
       output.err().println("ringout: the page can't be served: " + e.getMessage());
       return ExitCode.CANNOT_WRITE;
+    }
+  }
+
+  /** A store that can't be reached may come back; one of another version does not. */
+  private static void requireItsVersion(Ringout door) throws StoreTrouble {
+    try {
+      door.people().people();
+    } catch (StoreTrouble e) {
+      if (e.reason() == StoreTrouble.Reason.NOT_UNDERSTOOD) {
+        throw e;
+      }
     }
   }
 

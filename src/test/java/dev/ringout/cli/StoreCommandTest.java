@@ -1,7 +1,9 @@
 package dev.ringout.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.InputFormat;
@@ -17,6 +19,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -457,6 +460,39 @@ class StoreCommandTest {
     assertEquals(0, Run.of("store", "add", list("A"), sheet, "--store", file).code());
     assertTrue(Files.exists(file));
     assertEquals(1, Run.of("check", "unit:7", "--store", file).code());
+  }
+
+  /** Every command says it at once, the bench before anybody stands at it with probes. */
+  @Test
+  void an_older_program_says_at_once_that_a_store_is_of_a_later_version_and_writes_nothing()
+      throws Exception {
+    Path sheet = SAMPLE.resolve("point-to-point.xlsx");
+    at("store", "add", BOX, sheet);
+    try (Connection store =
+            DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("bench.db"));
+        Statement statement = store.createStatement()) {
+      statement.execute(
+          "insert into store_version (installed_rank, version, description, type, script, checksum,"
+              + " installed_by, execution_time, success) select max(installed_rank) + 1, '99',"
+              + " 'later', 'SQL', 'V99__later.sql', 1, 'x', 1, 1 from store_version");
+    }
+    byte[] before = Files.readAllBytes(folder.resolve("bench.db"));
+    for (List<Object> words :
+        List.<List<Object>>of(
+            List.of("bench", "--no-browser"),
+            List.of("units"),
+            List.of("check", "unit:0418"),
+            List.of("store", "migrate"),
+            List.of("store", "add", BOX, sheet),
+            List.of("store", "backup", folder.resolve("other.db")),
+            List.of("people", "list"))) {
+      Run run =
+          assertTimeoutPreemptively(Duration.ofMinutes(1), () -> at(words.toArray()), words::toString);
+      assertEquals(65, run.code(), words + run.err());
+      assertTrue(run.err().contains("is of a later version"), run.err());
+    }
+    assertArrayEquals(before, Files.readAllBytes(folder.resolve("bench.db")));
+    assertFalse(Files.exists(folder.resolve("other.db")));
   }
 
   /** With a sealed record beside it, years later, and without the shop's store. */
