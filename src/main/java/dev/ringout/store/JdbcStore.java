@@ -168,7 +168,19 @@ final class JdbcStore implements Store {
   }
 
   /** Runs a piece of work as one transaction; one that lost a race runs again. */
-  private synchronized <T> T transaction(Work<T> work) throws StoreTrouble {
+  private <T> T transaction(Work<T> work) throws StoreTrouble {
+    return run(work, false);
+  }
+
+  /**
+   * Runs a single statement that only reads: that is a transaction by itself. A bench looks several
+   * times in a second, and needs no word before and after.
+   */
+  private <T> T glance(Work<T> statement) throws StoreTrouble {
+    return run(statement, true);
+  }
+
+  private synchronized <T> T run(Work<T> work, boolean byItself) throws StoreTrouble {
     if (held) {
       return heldWork(work);
     }
@@ -177,11 +189,13 @@ final class JdbcStore implements Store {
       requireItsPlace();
       next = Optional.empty();
       try {
-        connection.setAutoCommit(false);
+        connection.setAutoCommit(byItself);
         T result = work.run();
-        connection.commit();
-        // Between two pieces of work nothing is held: SQLite's driver begins the next at once.
-        connection.setAutoCommit(true);
+        if (!byItself) {
+          connection.commit();
+          // Between two pieces of work nothing is held: SQLite's driver begins the next at once.
+          connection.setAutoCommit(true);
+        }
         last = next.or(() -> last);
         requireItsPlace();
         log = log.isPresent() ? log : engine.log();
@@ -425,7 +439,7 @@ final class JdbcStore implements Store {
 
   @Override
   public List<Lease> leases(String sessionId) throws StoreTrouble {
-    return transaction(() -> leasesWhere("session = ?" + HELD + IN_ORDER, sessionId));
+    return glance(() -> leasesWhere("session = ?" + HELD + IN_ORDER, sessionId));
   }
 
   private static final String OF_STATION = "session = ? and station = ?";
@@ -707,7 +721,7 @@ final class JdbcStore implements Store {
 
   @Override
   public List<StoredUnit> find(String unitKey) throws StoreTrouble {
-    return transaction(() -> unitsWhere("where u.unit_key = ? order by u.harness", unitKey));
+    return glance(() -> unitsWhere("where u.unit_key = ? order by u.harness", unitKey));
   }
 
   @Override
@@ -886,7 +900,7 @@ final class JdbcStore implements Store {
 
   @Override
   public Optional<Head> head(String sessionId) throws StoreTrouble {
-    return transaction(() -> headOf(sessionId));
+    return glance(() -> headOf(sessionId));
   }
 
   @Override
@@ -941,7 +955,7 @@ final class JdbcStore implements Store {
 
   @Override
   public List<Entry> peopleWhoMay() throws StoreTrouble {
-    return transaction(() -> peopleWhere(WHO_MAY));
+    return glance(() -> peopleWhere(WHO_MAY));
   }
 
   /** The words of the kinds are the program's own: as they stand in the index. */
