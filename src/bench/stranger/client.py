@@ -12,7 +12,7 @@ def ok(what, holds, more=''):
     if not holds: BAD.append(what)
 
 def ends():
-    print(len(BAD), 'do not hold', *BAD, sep='\n  ')
+    print('holds, all of it' if not BAD else 'DOES NOT HOLD: ' + '; '.join(BAD))
     raise SystemExit(1 if BAD else 0)
 
 class Tab:
