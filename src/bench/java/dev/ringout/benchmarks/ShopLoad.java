@@ -496,8 +496,7 @@ public final class ShopLoad {
 
   /** What each side has taken of the processor since it was started last. */
   private void printProcessorTime() {
-    Set<Long> ours =
-        processes.stream().map(one -> one.process.pid()).collect(Collectors.toSet());
+    Set<Long> ours = processes.stream().map(one -> one.process.pid()).collect(Collectors.toSet());
     System.out.println(
         Text.of(
             "seconds of the processor: benches %d, server %d, hands %d",
@@ -508,9 +507,9 @@ public final class ShopLoad {
 
   private static long seconds(Predicate<ProcessHandle> which) {
     return ProcessHandle.allProcesses()
-        .filter(which)
-        .mapToLong(one -> one.info().totalCpuDuration().orElse(Duration.ZERO).toMillis())
-        .sum()
+            .filter(which)
+            .mapToLong(one -> one.info().totalCpuDuration().orElse(Duration.ZERO).toMillis())
+            .sum()
         / 1000;
   }
 

@@ -439,8 +439,7 @@ public final class LedTests {
       return Signature.of(entry.body())
           .filter(one -> one.role().equals(LaterJob.Role.INSPECTOR.word()))
           .filter(
-              one ->
-                  signers.doubt(one.who(), one.role(), one.fingerprint(), one.at()).isEmpty())
+              one -> signers.doubt(one.who(), one.role(), one.fingerprint(), one.at()).isEmpty())
           .map(one -> true);
     }
     boolean reads =

@@ -77,8 +77,7 @@ public final class StoreCare {
    * @param unit as every command names it
    * @throws StoreTrouble where there is no such unit, or the file can't be written
    */
-  public Copied archive(Path unit, Path file, Map<String, String> environment)
-      throws StoreTrouble {
+  public Copied archive(Path unit, Path file, Map<String, String> environment) throws StoreTrouble {
     InputName.Unit named =
         InputName.unit(unit)
             .orElseThrow(
@@ -138,15 +137,13 @@ public final class StoreCare {
    * @param decisions whether what was decided of people is taken by a store that has people
    * @param now no reading is later
    */
-  public Copied copyTo(
-      String to, Map<String, String> environment, boolean decisions, Instant now)
+  public Copied copyTo(String to, Map<String, String> environment, boolean decisions, Instant now)
       throws StoreTrouble {
     return copyTo(
         to,
         environment,
         false,
-        (from, into) ->
-            new Taking(decisions, new ClocksOfTests(store, from, into, now).refused()));
+        (from, into) -> new Taking(decisions, new ClocksOfTests(store, from, into, now).refused()));
   }
 
   /** What is taken, where both stores are known. */
@@ -156,8 +153,7 @@ public final class StoreCare {
     Taking of(Store from, Store into) throws StoreTrouble;
   }
 
-  private Copied copyTo(
-      String to, Map<String, String> environment, boolean withLeases, Taken taken)
+  private Copied copyTo(String to, Map<String, String> environment, boolean withLeases, Taken taken)
       throws StoreTrouble {
     StoreAddress address = StoreAddress.of(to);
     if (address.isSameAs(StoreAddress.of(store.address()))) {

@@ -107,8 +107,8 @@ public final class UnitsJob {
    *
    * @param cell of the row that was taken back; empty where none was
    * @param signature absent where it is none
-   * @param text a note's, or why something was taken back, or why a signature does not count;
-   *     empty where it does
+   * @param text a note's, or why something was taken back, or why a signature does not count; empty
+   *     where it does
    */
   public record Later(
       EntryKind kind,
@@ -179,7 +179,9 @@ public final class UnitsJob {
                     session,
                     (int) entries.stream().filter(one -> one.is(EntryKind.READING)).count(),
                     KeptVerdict.firstIn(entries),
-                    entries.stream().flatMap(one -> later(one, chains, signers).stream()).toList())));
+                    entries.stream()
+                        .flatMap(one -> later(one, chains, signers).stream())
+                        .toList())));
     Path named = InputName.ofUnit(unit.serial(), unit.harness());
     FileInputs inputs = FileInputs.with(List.of(named), store);
     Optional<Harness> harness = inputs.soundHarness(named);

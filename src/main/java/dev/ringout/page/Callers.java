@@ -49,16 +49,16 @@ final class Callers {
   }
 
   /**
-   * Does something of which it is asked first who leads: nobody takes the test over between the two,
-   * and has it done in his name.
+   * Does something of which it is asked first who leads: nobody takes the test over between the
+   * two, and has it done in his name.
    */
   synchronized <T> T inTurn(Work<T> work) throws Refused {
     return work.run();
   }
 
   /**
-   * Who is named as inspector on a sheet is one of the shop, and not who tests: the sheet may ask for
-   * one, and a word is no inspection.
+   * Who is named as inspector on a sheet is one of the shop, and not who tests: the sheet may ask
+   * for one, and a word is no inspection.
    */
   void requireInspector(Ask ask, Map<String, String> conditions) throws Refused {
     if (shop.isEmpty()) {

@@ -153,8 +153,7 @@ final class SessionRoutes {
         () -> {
           callers.requireLeader(ask);
           return state(
-              bench.photo(
-                  ask.contentType(), ask.query().getOrDefault("text", ""), ask.bytes()));
+              bench.photo(ask.contentType(), ask.query().getOrDefault("text", ""), ask.bytes()));
         });
   }
 }

@@ -28,7 +28,9 @@ public final class Signers {
     this.keys = ShopKeys.of(said);
     for (Entry entry : said) {
       boolean roles =
-          Kind.of(entry.kind()).filter(kind -> kind == Kind.ADDED || kind == Kind.ROLES).isPresent();
+          Kind.of(entry.kind())
+              .filter(kind -> kind == Kind.ADDED || kind == Kind.ROLES)
+              .isPresent();
       List<String> fields = Fields.of(entry.body()).get(0);
       if (roles && fields.size() > 1) {
         ever.computeIfAbsent(People.asCompared(fields.get(0)), name -> EnumSet.noneOf(Role.class))

@@ -289,8 +289,7 @@ class KeysOfAShopTest {
 
   /** Such a signature was made past the program, or before there were people in the store. */
   @Test
-  void a_signature_by_a_key_that_is_not_the_person_s_does_not_count_and_is_told()
-      throws Exception {
+  void a_signature_by_a_key_that_is_not_the_person_s_does_not_count_and_is_told() throws Exception {
     readBySofia();
     Path before = folder.resolve("before.db");
     Files.copy(folder.resolve("shop.db"), before);
@@ -317,8 +316,7 @@ class KeysOfAShopTest {
     String why = "does not count: the shop's list of keys does not have it";
     assertTrue(at("units", "9").out().replaceAll("\\s+", " ").contains(why));
     assertTrue(at("check", "unit:9").err().replaceAll("\\s+", " ").contains(why));
-    LedTests tests =
-        new LedTests(new StoreAtHand(folder.resolve("shop.db").toString(), Map.of()));
+    LedTests tests = new LedTests(new StoreAtHand(folder.resolve("shop.db").toString(), Map.of()));
     assertFalse(tests.isInspected(tests.called("9").get(0)));
   }
 }

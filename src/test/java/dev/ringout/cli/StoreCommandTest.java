@@ -487,7 +487,8 @@ class StoreCommandTest {
             List.of("store", "backup", folder.resolve("other.db")),
             List.of("people", "list"))) {
       Run run =
-          assertTimeoutPreemptively(Duration.ofMinutes(1), () -> at(words.toArray()), words::toString);
+          assertTimeoutPreemptively(
+              Duration.ofMinutes(1), () -> at(words.toArray()), words::toString);
       assertEquals(65, run.code(), words + run.err());
       assertTrue(run.err().contains("is of a later version"), run.err());
     }
@@ -514,8 +515,7 @@ class StoreCommandTest {
         Run.of("check", "unit:0418", "--json", "--store", file).out());
     assertEquals(0, Run.of("store", "check", "--store", file).code());
     assertEquals(66, Run.of("check", "unit:0417", "--store", file).code());
-    Run verified =
-        Run.of("report", "--verify", record, "--key", key + ".pub", "--store", file);
+    Run verified = Run.of("report", "--verify", record, "--key", key + ".pub", "--store", file);
     assertEquals(0, verified.code(), verified.out());
     Path elsewhere = folder.resolve("elsewhere.db");
     assertEquals(0, Run.of("store", "copy", file, elsewhere).code());

@@ -328,8 +328,9 @@ abstract class StoreContract {
 
   /** Whoever has a bench to himself can make himself anybody in its file. */
   @Test
-  void what_a_bench_without_network_decided_of_people_and_keys_is_taken_only_where_somebody_says_so()
-      throws StoreTrouble {
+  void
+      what_a_bench_without_network_decided_of_people_and_keys_is_taken_only_where_somebody_says_so()
+          throws StoreTrouble {
     Stores.Taking handedOver = new Stores.Taking(false, Map.of());
     try (Store shop = open(withPeople());
         Store bench = open(empty())) {
@@ -351,8 +352,7 @@ abstract class StoreContract {
         Store bench = open(empty())) {
       Stores.copy(shop, bench);
       bench.decide(5, List.of(said(SaidOfPeople.Kind.ROLES, "B")));
-      assertEquals(
-          List.of(), Stores.copy(bench, shop, new Stores.Taking(true, Map.of())).parted());
+      assertEquals(List.of(), Stores.copy(bench, shop, new Stores.Taking(true, Map.of())).parted());
       assertEquals(bench.people(), shop.people());
     }
   }
