@@ -328,9 +328,7 @@ abstract class StoreContract {
 
   /** Whoever has a bench to himself can make himself anybody in its file. */
   @Test
-  void
-      what_a_bench_without_network_decided_of_people_and_keys_is_taken_only_where_somebody_says_so()
-          throws StoreTrouble {
+  void what_was_decided_of_people_away_is_taken_where_somebody_says_so() throws StoreTrouble {
     Stores.Taking handedOver = new Stores.Taking(false, Map.of());
     try (Store shop = open(withPeople());
         Store bench = open(empty())) {
