@@ -140,7 +140,8 @@ public final class StoreText {
 
   private static String entry(Entry entry) {
     // What is kept of a passphrase is told nobody.
-    String said = entry.kind().equals("passphrase") ? entry.body().split("\t", -1)[0] : entry.body();
+    String said =
+        entry.kind().equals("passphrase") ? entry.body().split("\t", -1)[0] : entry.body();
     String body = Text.visible(said.replaceAll("\\s+", " "));
     return Sentences.named(
         entry.kind(),
