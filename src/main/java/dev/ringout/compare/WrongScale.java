@@ -165,9 +165,16 @@ public record WrongScale(
   private static boolean mayBeMisplaced(Judged judged) {
     return judged.probing().isPair()
         && (judged.outcome() == Outcome.PART_VALUE
+            || isJoinedAcrossParts(judged)
             || isLowJoin(judged)
             || ((judged.outcome() == Outcome.RESISTIVE || judged.outcome() == Outcome.OPEN)
                 && judged.expected().isJoined()));
+  }
+
+  /** Kilohms written as ohms read like a short across the part. */
+  private static boolean isJoinedAcrossParts(Judged judged) {
+    return judged.outcome() == Outcome.UNEXPECTED_JOIN
+        && judged.expected().throughParts().isPresent();
   }
 
   private static boolean isLowJoin(Judged judged) {

@@ -133,6 +133,15 @@ final class WiringSearch {
       }
     }
     Region all = explain(failing, arrangements);
+    if (!all.complete() || all.classes().isEmpty()) {
+      List<Region> byNets =
+          Regions.byNets(circuit, failing, List.of()).stream()
+              .map(piece -> explain(piece, arrangements).inDoubt())
+              .toList();
+      if (byNets.stream().mapToDouble(WiringSearch::cost).sum() < cost(all)) {
+        return byNets;
+      }
+    }
     return all.classes().isEmpty() && pieces.size() > 1
         ? pieces.stream().map(piece -> explain(piece, arrangements).inDoubt()).toList()
         : List.of(all);
