@@ -112,7 +112,9 @@ final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
       return List.of();
     }
     List<NextReading> ofTheTwo =
-        unlessMade(
+        fault.isOfOneSide()
+            ? List.of()
+            : unlessMade(
             new NextReading(
                 Reading.Kind.INSULATION,
                 fault.points().get(0).toString(),

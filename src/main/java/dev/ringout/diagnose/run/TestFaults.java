@@ -175,8 +175,24 @@ final class TestFaults {
       WiringFaults wiring = WiringFaults.of(ofWiring(), most);
       slips.stream()
           .filter(slip -> ofTheUnit(unit, wiring, slip.mended(), costs) > cost(slip, costs))
+          .filter(slip -> leavesLess(slip, costs))
           .forEach(slip -> slipped(slip));
     }
+  }
+
+  /** Whether a slip and what is wrong without it are likelier than all that is wrong with it. */
+  private boolean leavesLess(RowSlip slip, SlipCosts costs) {
+    double without = ofTheUnit(left, ofWiring(), costs);
+    if (Double.isInfinite(without)) {
+      return true;
+    }
+    Comparison right = slip.putRight(unit.circuit(), unit.limits(), left);
+    return cost(slip, costs) + ofTheUnit(right, WiringReadings.of(unit, right), costs) < without;
+  }
+
+  private double ofTheUnit(Comparison comparison, WiringReadings readings, SlipCosts costs) {
+    WiringFaults wiring = WiringFaults.of(readings, WiringFaults.ANY_COST);
+    return ofTheUnit(unit, wiring, comparison.failing(), costs);
   }
 
   private void exchanged(SlipCosts costs) {
