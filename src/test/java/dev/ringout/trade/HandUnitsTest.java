@@ -170,6 +170,18 @@ class HandUnitsTest {
             .toList());
   }
 
+  /** Without gauges and lengths only a cable of like wires has an odd one. */
+  @Test
+  void wires_without_gauges_that_differ_fourfold_among_themselves_make_no_other_unequal() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    String[] read = {"0.02", "0.08", "0.03", "0.05", "0.06", "0.04", "0.07", "0.21", "0.19"};
+    for (int pin = 1; pin <= read.length; pin++) {
+      unit.wire("W" + pin + ",J1-" + pin + ",P1-" + pin);
+      unit.reads("J1-" + pin, "P1-" + pin, read[pin - 1]);
+    }
+    assertEquals(List.of(), unit.check().diagnosis().faults());
+  }
+
   /** ASTM E230 letters, from memory: KPX and KNX are the legs of extension wire of type K. */
   @Test
   void the_legs_of_thermocouple_extension_wire_are_not_judged_as_copper() {

@@ -61,6 +61,9 @@ final class TestFaults {
   /** A slip ends so many rows farther down, for all that anybody knows. */
   private static final int ROWS_BELOW = 2;
 
+  /** More than that many faults cost is not looked for. */
+  private static final double COST_OF_MANY_FAULTS = 60;
+
   /** Less likely than this it is not said. */
   private static final double LEAST_ODDS = 0.01;
 
@@ -182,16 +185,15 @@ final class TestFaults {
 
   /** Whether a slip and what is wrong without it are likelier than all that is wrong with it. */
   private boolean leavesLess(RowSlip slip, SlipCosts costs) {
-    double without = ofTheUnit(left, ofWiring(), costs);
-    if (Double.isInfinite(without)) {
-      return true;
-    }
     Comparison right = slip.putRight(unit.circuit(), unit.limits(), left);
-    return cost(slip, costs) + ofTheUnit(right, WiringReadings.of(unit, right), costs) < without;
+    double with = cost(slip, costs) + ofTheUnit(right, WiringReadings.of(unit, right), costs);
+    double without = ofTheUnit(left, ofWiring(), costs);
+    return with < without || Double.isInfinite(without);
   }
 
+  /** What it costs that the unit shows all that fails; infinite where that is not found soon. */
   private double ofTheUnit(Comparison comparison, WiringReadings readings, SlipCosts costs) {
-    WiringFaults wiring = WiringFaults.of(readings, WiringFaults.ANY_COST);
+    WiringFaults wiring = WiringFaults.of(readings, COST_OF_MANY_FAULTS);
     return ofTheUnit(unit, wiring, comparison.failing(), costs);
   }
 
