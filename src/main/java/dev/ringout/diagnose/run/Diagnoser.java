@@ -46,9 +46,21 @@ public final class Diagnoser {
       boolean leadsInDoubt) {
     ListedUnit unit = ListedUnit.of(circuit, limits, tables);
     Diagnosis diagnosis =
-        diagnose(unit, comparison, coverage, tables, TestFaults.of(unit, comparison, true), leadsInDoubt);
+        diagnose(
+            unit,
+            comparison,
+            coverage,
+            tables,
+            TestFaults.of(unit, comparison, true),
+            leadsInDoubt);
     return blamesLeadsForUnequalWires(diagnosis.faults())
-        ? diagnose(unit, comparison, coverage, tables, TestFaults.of(unit, comparison, false), leadsInDoubt)
+        ? diagnose(
+            unit,
+            comparison,
+            coverage,
+            tables,
+            TestFaults.of(unit, comparison, false),
+            leadsInDoubt)
         : diagnosis;
   }
 
@@ -63,7 +75,9 @@ public final class Diagnoser {
         .filter(Fault.LeadsNotNulled.class::isInstance)
         .flatMap(fault -> fault.finding().readings().stream())
         .map(judged -> judged.reading().place())
-        .collect(Collectors.collectingAndThen(Collectors.toSet(), of -> !of.isEmpty() && unequal.containsAll(of)));
+        .collect(
+            Collectors.collectingAndThen(
+                Collectors.toSet(), of -> !of.isEmpty() && unequal.containsAll(of)));
   }
 
   private static Diagnosis diagnose(

@@ -129,9 +129,7 @@ final class TestFaults {
   }
 
   private Optional<LeadEstimate> leadEstimate() {
-    return leadsMayBe
-        ? LeadEstimate.of(unit.circuit(), unit.limits(), left)
-        : Optional.empty();
+    return leadsMayBe ? LeadEstimate.of(unit.circuit(), unit.limits(), left) : Optional.empty();
   }
 
   private void misplaced(SlipCosts costs) {
@@ -347,8 +345,7 @@ final class TestFaults {
         scale.expected().isKnown()
             ? Math.log(scale.expected().highOhms() / scale.expected().lowOhms())
             : Math.log(WITHOUT_A_LENGTH);
-    double ofTheUnit =
-        wiring.explains(judged) ? Math.exp(-wiring.costOf(List.of(judged))) : 0;
+    double ofTheUnit = wiring.explains(judged) ? Math.exp(-wiring.costOf(List.of(judged))) : 0;
     if (judged.outcome() == Outcome.UNEXPECTED_JOIN) {
       // A short, or a part of next to no ohms, that has just this value.
       return pen / (pen + ofTheUnit * width / Math.log(VALUES_OF_PARTS));

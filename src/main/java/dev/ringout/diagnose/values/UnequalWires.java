@@ -137,9 +137,7 @@ final class UnequalWires {
       boolean known = read.wire().length().isPresent();
       double allowed =
           Math.max(
-              Math.max(
-                  TIMES_THEIR_SPREAD * spread,
-                  spreadOfTheMeter(read)),
+              Math.max(TIMES_THEIR_SPREAD * spread, spreadOfTheMeter(read)),
               Math.max(
                   circuit.harness().limits().contactOhms(),
                   middle * (known ? ABOVE_FELLOWS : ABOVE_FELLOWS_OF_UNKNOWN_LENGTH)));
@@ -150,7 +148,8 @@ final class UnequalWires {
                 .mapToDouble(Read::asRead)
                 .sorted()
                 .toArray();
-        if (!known && others[others.length - 1] - others[0] > Math.max(middle, spreadOfTheMeter(read))) {
+        if (!known
+            && others[others.length - 1] - others[0] > Math.max(middle, spreadOfTheMeter(read))) {
           // They differ so much among themselves that they are of several gauges or lengths.
           continue;
         }

@@ -63,8 +63,7 @@ final class Arrangements {
    * @param nets the nets that it touches in the normal state
    * @param alike rings of the same ends in other orders, of which every reading says the same
    */
-  record Supposed(
-      Rearranged slip, Set<Judged> mended, Set<Integer> nets, List<Rearranged> alike) {}
+  record Supposed(Rearranged slip, Set<Judged> mended, Set<Integer> nets, List<Rearranged> alike) {}
 
   /**
    * Explanations with a ring that is not among those supposed.
@@ -449,8 +448,6 @@ final class Arrangements {
   }
 
   private static Set<WireEnd> ends(List<Put> puts) {
-    return puts.stream()
-        .map(put -> new WireEnd(put.wire(), put.end()))
-        .collect(Collectors.toSet());
+    return puts.stream().map(put -> new WireEnd(put.wire(), put.end())).collect(Collectors.toSet());
   }
 }

@@ -36,7 +36,8 @@ final class Signatures {
     for (SwitchState state : states()) {
       Set<Integer> points = pointsThatMatter(all, state);
       // Where the same nets have the same conductors, it is what the normal state says.
-      if (!points.equals(normally) || !conductors(points, state).equals(conductors(normally, SwitchState.normal()))) {
+      if (!points.equals(normally)
+          || !conductors(points, state).equals(conductors(normally, SwitchState.normal()))) {
         pointsThatMatter.put(state, points);
       }
     }

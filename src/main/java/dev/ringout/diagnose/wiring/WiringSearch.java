@@ -215,10 +215,7 @@ final class WiringSearch {
 
   private boolean isStrayAlone(List<Judged> failing) {
     return failing.stream().allMatch(judged -> judged.probing().toRest())
-        && failing.stream()
-                .flatMap(judged -> evidence.netsOf(judged).stream())
-                .distinct()
-                .count()
+        && failing.stream().flatMap(judged -> evidence.netsOf(judged).stream()).distinct().count()
             == 1;
   }
 

@@ -138,7 +138,9 @@ class RingsTest {
   void of_nine_ends_those_that_answer_nowhere_are_tried_in_any_order() {
     Rings open = rings(9, "1 4 0.1", "4 2 0.1", "2 10 0.1");
     assertEquals(
-        40 + 90 + 144 + 120, open.all().size(), "the rings of six ends; W2 is in P1-10, a good pin");
+        40 + 90 + 144 + 120,
+        open.all().size(),
+        "the rings of six ends; W2 is in P1-10, a good pin");
   }
 
   @Test
