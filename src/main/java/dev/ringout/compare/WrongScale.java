@@ -80,11 +80,17 @@ public record WrongScale(
     for (List<Judged> sheet : sheets(comparison)) {
       List<Judged> joins = sheet.stream().filter(one -> one.expected().isJoined()).toList();
       List<Judged> high = joins.stream().filter(one -> one.outcome().fails()).toList();
+      // Links and contacts have so few milliohms that as ohms their digit is too coarse.
+      long coarse =
+          joins.stream()
+              .filter(WrongScale::isUnjudgedJoin)
+              .filter(one -> conforms(judge.judge(scaled(one, MILLI))))
+              .count();
       // Parts that fail would be mended as well: else other rows' values stand there.
       List<Judged> failing = sheet.stream().filter(one -> one.outcome().fails()).toList();
       long good = failing.stream().filter(one -> conforms(judge.judge(scaled(one, MILLI)))).count();
       if (high.size() >= LEAST_READINGS
-          && high.size() >= joins.size() * MOST_OF_THEM
+          && high.size() + coarse >= joins.size() * MOST_OF_THEM
           && good >= failing.size() * MOST_OF_THEM) {
         for (Judged judged : sheet) {
           Judged anew = judge.judge(scaled(judged, MILLI));
@@ -165,9 +171,16 @@ public record WrongScale(
   private static boolean mayBeMisplaced(Judged judged) {
     return judged.probing().isPair()
         && (judged.outcome() == Outcome.PART_VALUE
+            || isJoinedAcrossParts(judged)
             || isLowJoin(judged)
             || ((judged.outcome() == Outcome.RESISTIVE || judged.outcome() == Outcome.OPEN)
                 && judged.expected().isJoined()));
+  }
+
+  /** Kilohms written as ohms read like a short across the part. */
+  private static boolean isJoinedAcrossParts(Judged judged) {
+    return judged.outcome() == Outcome.UNEXPECTED_JOIN
+        && judged.expected().throughParts().isPresent();
   }
 
   private static boolean isLowJoin(Judged judged) {

@@ -386,6 +386,12 @@ public sealed interface Fault {
       return cases.lowInsulation(this);
     }
 
+    /** Whether the points were tied together in a reading: it is one of them, and the rest. */
+    public boolean isOfOneSide() {
+      return finding.readings().stream()
+          .anyMatch(judged -> judged.reading().from().points().containsAll(points));
+    }
+
     @Override
     public LowInsulation alsoShownBy(List<Judged> others) {
       return new LowInsulation(

@@ -146,7 +146,9 @@ final class FaultSummary implements Fault.Cases<String> {
           "%s: %s %s%s.",
           low.points().size() > 2
               ? low.finding().readings().get(0).reading().subject()
-              : low.points().stream().map(Point::toString).collect(Collectors.joining(" and ")),
+              : low.points().stream()
+                  .map(Point::toString)
+                  .collect(Collectors.joining(low.isOfOneSide() ? " or " : " and ")),
           what,
           low.measuredOhms().isPresent()
               ? (isMost(low) ? "of less than " : "of ") + ohms(low.measuredOhms())

@@ -112,15 +112,17 @@ final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
       return List.of();
     }
     List<NextReading> ofTheTwo =
-        unlessMade(
-            new NextReading(
-                Reading.Kind.INSULATION,
-                fault.points().get(0).toString(),
-                fault.points().get(1).toString(),
-                SwitchState.normal(),
-                Purpose.CONFIRM,
-                new NextReason.LeakOfTheTwo(),
-                List.of()));
+        fault.isOfOneSide()
+            ? List.of()
+            : unlessMade(
+                new NextReading(
+                    Reading.Kind.INSULATION,
+                    fault.points().get(0).toString(),
+                    fault.points().get(1).toString(),
+                    SwitchState.normal(),
+                    Purpose.CONFIRM,
+                    new NextReason.LeakOfTheTwo(),
+                    List.of()));
     List<Judged> readings = fault.finding().readings();
     return ofTheTwo.isEmpty() && readings.size() == 1
         ? List.of(again(readings.get(0), new NextReason.AloneShowsIt()))

@@ -13,12 +13,15 @@ import dev.ringout.diagnose.values.ValueFaults;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.diagnose.wiring.WiringReadings;
+import dev.ringout.source.Place;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Explains the failing readings of a comparison: first by faults of the test as a whole, then by
@@ -42,7 +45,49 @@ public final class Diagnoser {
       Tables tables,
       boolean leadsInDoubt) {
     ListedUnit unit = ListedUnit.of(circuit, limits, tables);
-    TestFaults ofTheTest = TestFaults.of(unit, comparison);
+    Diagnosis diagnosis =
+        diagnose(
+            unit,
+            comparison,
+            coverage,
+            tables,
+            TestFaults.of(unit, comparison, true),
+            leadsInDoubt);
+    return blamesLeadsForUnequalWires(diagnosis.faults())
+        ? diagnose(
+            unit,
+            comparison,
+            coverage,
+            tables,
+            TestFaults.of(unit, comparison, false),
+            leadsInDoubt)
+        : diagnosis;
+  }
+
+  /** Whether all that leads account for are wires that differ from those like them all the same. */
+  private static boolean blamesLeadsForUnequalWires(List<Fault> faults) {
+    Set<Place> unequal = new HashSet<>();
+    faults.stream()
+        .filter(Fault.UnequalWire.class::isInstance)
+        .flatMap(fault -> fault.finding().readings().stream())
+        .forEach(judged -> unequal.add(judged.reading().place()));
+    return faults.stream()
+        .filter(Fault.LeadsNotNulled.class::isInstance)
+        .flatMap(fault -> fault.finding().readings().stream())
+        .map(judged -> judged.reading().place())
+        .collect(
+            Collectors.collectingAndThen(
+                Collectors.toSet(), of -> !of.isEmpty() && unequal.containsAll(of)));
+  }
+
+  private static Diagnosis diagnose(
+      ListedUnit unit,
+      Comparison comparison,
+      Coverage coverage,
+      Tables tables,
+      TestFaults ofTheTest,
+      boolean leadsInDoubt) {
+    Circuit circuit = unit.circuit();
     Comparison ofTheUnit = ofTheTest.left();
     HighThroughParts high = HighThroughParts.of(circuit, ofTheUnit);
     WiringReadings readings =
@@ -61,7 +106,7 @@ public final class Diagnoser {
     return new Diagnosis(
         List.copyOf(faults),
         unexplained(comparison, wiring, faults),
-        BlindSpots.of(circuit, limits.resistances(), comparison),
+        BlindSpots.of(circuit, unit.limits().resistances(), comparison),
         NextReadings.of(circuit, comparison, coverage, wiring, faults, new HandMovements(tables)),
         wiring.isComplete());
   }

@@ -61,6 +61,9 @@ final class TestFaults {
   /** A slip ends so many rows farther down, for all that anybody knows. */
   private static final int ROWS_BELOW = 2;
 
+  /** More than that many faults cost is not looked for. */
+  private static final double COST_OF_MANY_FAULTS = 60;
+
   /** Less likely than this it is not said. */
   private static final double LEAST_ODDS = 0.01;
 
@@ -79,8 +82,11 @@ final class TestFaults {
 
   private boolean leadsAreKnown;
 
-  private TestFaults(ListedUnit unit, Comparison comparison) {
+  private final boolean leadsMayBe;
+
+  private TestFaults(ListedUnit unit, Comparison comparison, boolean leadsMayBe) {
     this.unit = unit;
+    this.leadsMayBe = leadsMayBe;
     left = comparison;
   }
 
@@ -96,8 +102,13 @@ final class TestFaults {
     return readings;
   }
 
-  static TestFaults of(ListedUnit unit, Comparison comparison) {
-    TestFaults found = new TestFaults(unit, comparison);
+  /**
+   * The faults of a test.
+   *
+   * @param leadsMayBe whether the leads may have more than is said of them
+   */
+  static TestFaults of(ListedUnit unit, Comparison comparison, boolean leadsMayBe) {
+    TestFaults found = new TestFaults(unit, comparison, leadsMayBe);
     SlipCosts costs = unit.costs();
     if (!comparison.failing().isEmpty()) {
       found.rowsAndLeads(costs, comparison);
@@ -109,13 +120,16 @@ final class TestFaults {
 
   private void rowsAndLeads(SlipCosts costs, Comparison comparison) {
     WrongScale.ofSheets(unit.circuit(), unit.limits(), left).ifPresent(this::sheetScaled);
-    Optional<LeadEstimate> leads = LeadEstimate.of(unit.circuit(), unit.limits(), left);
-    leads.filter(one -> isOfMostHigh(one, comparison)).ifPresent(this::leads);
+    leadEstimate().filter(one -> isOfMostHigh(one, comparison)).ifPresent(this::leads);
     rows(costs);
     if (!leadsAreKnown) {
-      LeadEstimate.of(unit.circuit(), unit.limits(), left).ifPresent(this::leads);
+      leadEstimate().ifPresent(this::leads);
     }
     exchanged(costs);
+  }
+
+  private Optional<LeadEstimate> leadEstimate() {
+    return leadsMayBe ? LeadEstimate.of(unit.circuit(), unit.limits(), left) : Optional.empty();
   }
 
   private void misplaced(SlipCosts costs) {
@@ -162,8 +176,23 @@ final class TestFaults {
       WiringFaults wiring = WiringFaults.of(ofWiring(), most);
       slips.stream()
           .filter(slip -> ofTheUnit(unit, wiring, slip.mended(), costs) > cost(slip, costs))
+          .filter(slip -> leavesLess(slip, costs))
           .forEach(slip -> slipped(slip));
     }
+  }
+
+  /** Whether a slip and what is wrong without it are likelier than all that is wrong with it. */
+  private boolean leavesLess(RowSlip slip, SlipCosts costs) {
+    Comparison right = slip.putRight(unit.circuit(), unit.limits(), left);
+    double with = cost(slip, costs) + ofTheUnit(right, WiringReadings.of(unit, right), costs);
+    double without = ofTheUnit(left, ofWiring(), costs);
+    return with < without || Double.isInfinite(without);
+  }
+
+  /** What it costs that the unit shows all that fails; infinite where that is not found soon. */
+  private double ofTheUnit(Comparison comparison, WiringReadings readings, SlipCosts costs) {
+    WiringFaults wiring = WiringFaults.of(readings, COST_OF_MANY_FAULTS);
+    return ofTheUnit(unit, wiring, comparison.failing(), costs);
   }
 
   private void exchanged(SlipCosts costs) {
@@ -271,6 +300,11 @@ final class TestFaults {
     if (judged.value() == ValueVerdict.LOW) {
       return Optional.empty();
     }
+    if (judged.outcome() == Outcome.UNEXPECTED_JOIN) {
+      return Optional.of(
+          new SlipFact.Bridge(
+              circuit.point(judged.probing().from()[0]), circuit.point(judged.probing().to()[0])));
+    }
     if (judged.expected().isJoined()) {
       List<Integer> way =
           circuit
@@ -311,14 +345,18 @@ final class TestFaults {
         scale.expected().isKnown()
             ? Math.log(scale.expected().highOhms() / scale.expected().lowOhms())
             : Math.log(WITHOUT_A_LENGTH);
+    double ofTheUnit = wiring.explains(judged) ? Math.exp(-wiring.costOf(List.of(judged))) : 0;
+    if (judged.outcome() == Outcome.UNEXPECTED_JOIN) {
+      // A short, or a part of next to no ohms, that has just this value.
+      return pen / (pen + ofTheUnit * width / Math.log(VALUES_OF_PARTS));
+    }
     double other =
         judged.expected().isJoined()
             ? rateOfPoor(circuit, judged, costs) * costs.densityOfPoor(ohms) * ohms * width
+                + ofTheUnit
             : costs.rateOf("part other-value")
                 * (width / Math.log(VALUES_OF_PARTS) + ofAnotherMultiplier(circuit, judged));
-    boolean isAJoin = judged.expected().isJoined() && wiring.explains(judged);
-    double unit = isAJoin ? Math.exp(-wiring.costOf(List.of(judged))) : 0;
-    return pen / (pen + other + unit);
+    return pen / (pen + other);
   }
 
   /** How often another resistor reads as listed but for a power of ten: one colour band. */

@@ -121,6 +121,10 @@ final class UnequalWires {
     }
   }
 
+  private static double spreadOfTheMeter(Read read) {
+    return TIMES_THE_METER * read.judged().seen().halfWidthOhms();
+  }
+
   private void compare(List<Read> fellows, List<Fault> faults) {
     if (fellows.size() <= LEAST_FELLOWS) {
       return;
@@ -133,9 +137,7 @@ final class UnequalWires {
       boolean known = read.wire().length().isPresent();
       double allowed =
           Math.max(
-              Math.max(
-                  TIMES_THEIR_SPREAD * spread,
-                  TIMES_THE_METER * read.judged().seen().halfWidthOhms()),
+              Math.max(TIMES_THEIR_SPREAD * spread, spreadOfTheMeter(read)),
               Math.max(
                   circuit.harness().limits().contactOhms(),
                   middle * (known ? ABOVE_FELLOWS : ABOVE_FELLOWS_OF_UNKNOWN_LENGTH)));
@@ -146,6 +148,11 @@ final class UnequalWires {
                 .mapToDouble(Read::asRead)
                 .sorted()
                 .toArray();
+        if (!known
+            && others[others.length - 1] - others[0] > Math.max(middle, spreadOfTheMeter(read))) {
+          // They differ so much among themselves that they are of several gauges or lengths.
+          continue;
+        }
         faults.add(
             new Fault.UnequalWire(
                 Finding.alone(Certainty.LIKELY, List.of(read.judged()), List.of()),

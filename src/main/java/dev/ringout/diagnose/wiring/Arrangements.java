@@ -12,6 +12,7 @@ import dev.ringout.diagnose.wiring.Slip.Rearranged;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -21,7 +22,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntConsumer;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * One mistake that puts many ends of an item into wrong places: supposed wherever several wires of
@@ -46,16 +49,33 @@ final class Arrangements {
   /** Wires on ways that were read open, and for which no good reading speaks. */
   private final Set<Integer> broken;
 
-  private final Map<Integer, Double> untriedAt = new HashMap<>();
-  private final Map<Set<Put>, Supposed> supposed = new LinkedHashMap<>();
+  /** Of these the wires that are all that is left on a way that was read open. */
+  private final Set<Integer> surelyBroken = new HashSet<>();
+
+  private final List<Untried> untried = new ArrayList<>();
+  private final Set<Set<Put>> known = new HashSet<>();
+  private final Map<Object, Supposed> supposed = new LinkedHashMap<>();
 
   /**
    * An arrangement worth a thought.
    *
    * @param mended the failing readings that it would explain
    * @param nets the nets that it touches in the normal state
+   * @param alike rings of the same ends in other orders, of which every reading says the same
    */
-  record Supposed(Rearranged slip, Set<Judged> mended, Set<Integer> nets) {}
+  record Supposed(Rearranged slip, Set<Judged> mended, Set<Integer> nets, List<Rearranged> alike) {}
+
+  /**
+   * Explanations with a ring that is not among those supposed.
+   *
+   * @param nets where it would be
+   * @param cost the least that its item's share costs
+   * @param accounted the conductors that this accounts for
+   */
+  private record Untried(Set<Integer> nets, double cost, Set<Integer> accounted) {}
+
+  /** What all orders of a ring share that no reading tells apart. */
+  private record Look(Set<WireEnd> ends, Set<Judged> mended, Set<Judged> spoilt) {}
 
   private Arrangements(
       Circuit circuit,
@@ -89,6 +109,8 @@ final class Arrangements {
     brokenAt.forEach(
         (ref, ends) -> found.suppose(ref, ends, doubtfulAt.getOrDefault(ref, List.of())));
     found.plugsCrossed(brokenAt.keySet());
+    List<Supposed> besides = found.supposed();
+    brokenAt.forEach((ref, ends) -> found.rings(ref, ends, besides));
     return found;
   }
 
@@ -104,14 +126,34 @@ final class Arrangements {
     return byItem;
   }
 
-  /** The least that an arrangement costs that some readings allow and that was not tried. */
+  /** The least that an explanation costs that some readings allow and that was not tried. */
   double leastUntried(List<Judged> readings) {
-    return readings.stream()
-        .flatMapToInt(judged -> judged.probing().points())
-        .mapToDouble(
-            point -> untriedAt.getOrDefault(circuit.normal().of(point), Double.POSITIVE_INFINITY))
+    if (untried.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Set<Integer> nets = new HashSet<>();
+    readings.forEach(judged -> nets.addAll(evidence.netsOf(judged)));
+    Set<Integer> toAccountFor = new HashSet<>(surelyBroken);
+    toAccountFor.removeIf(one -> !nets.contains(circuit.normal().of(circuit.from(one))));
+    return untried.stream()
+        .filter(one -> !Collections.disjoint(one.nets(), nets))
+        .mapToDouble(one -> one.cost() + leastBeside(one, toAccountFor))
         .min()
         .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The least that it costs to account for what is broken elsewhere. */
+  private double leastBeside(Untried ring, Set<Integer> toAccountFor) {
+    double least = 0;
+    for (int conductor : toAccountFor) {
+      if (!ring.accounted().contains(conductor)) {
+        least +=
+            circuit.isWire(conductor)
+                ? costs.leastPerNet(Set.of(circuit.normal().of(circuit.from(conductor))))
+                : costs.of(new Slip.Missing(conductor));
+      }
+    }
+    return Math.min(least, costs.leastArrangement());
   }
 
   List<Supposed> supposed() {
@@ -145,15 +187,11 @@ final class Arrangements {
   private Set<Integer> brokenWires() {
     Set<Integer> suspects = new TreeSet<>();
     for (Judged judged : failing) {
-      if (judged.expected().isJoined() && judged.probing().isPair()) {
-        circuit
-            .in(judged.reading().state())
-            .eachOnWay(judged.probing().from()[0], judged.probing().to()[0], suspects::add);
-      } else if (judged.outcome() == Outcome.PART_VALUE) {
+      eachOnOpenWay(judged, suspects::add);
+      if (judged.outcome() == Outcome.PART_VALUE) {
         addWires(judged, suspects);
       }
     }
-    suspects.removeIf(suspect -> !circuit.isWire(suspect));
     for (Judged judged : inForce) {
       if (judged.expected().isJoined()
           && judged.outcome() == Outcome.CONFORMS
@@ -169,7 +207,24 @@ final class Arrangements {
             });
       }
     }
+    for (Judged judged : failing) {
+      List<Integer> left = new ArrayList<>();
+      eachOnOpenWay(judged, one -> left.add(one));
+      left.retainAll(suspects);
+      if (left.size() == 1) {
+        surelyBroken.addAll(left);
+      }
+    }
+    suspects.removeIf(suspect -> !circuit.isWire(suspect));
     return suspects;
+  }
+
+  private void eachOnOpenWay(Judged judged, IntConsumer of) {
+    if (judged.expected().isJoined() && judged.probing().isPair()) {
+      circuit
+          .in(judged.reading().state())
+          .eachOnWay(judged.probing().from()[0], judged.probing().to()[0], of);
+    }
   }
 
   private void suppose(String ref, List<WireEnd> brokenEnds, List<WireEnd> doubtfulEnds) {
@@ -190,11 +245,41 @@ final class Arrangements {
       int steps = step;
       whole(Arrangement.ROTATED, ends, pin -> pins.get((rankOf(pin, rank) + steps) % size));
     }
-    Rings rings = Rings.of(circuit, evidence, pins, brokenEnds);
+  }
+
+  /** Rings of an item's broken ends, by themselves or beside another arrangement. */
+  private void rings(String ref, List<WireEnd> brokenEnds, List<Supposed> besides) {
+    Rings rings = Rings.of(circuit, evidence, neighbours.pinsOf(ref), brokenEnds);
+    for (Supposed beside : besides) {
+      rings.beside(left(brokenEnds, beside));
+    }
     rings.all().forEach(ring -> suppose(Arrangement.RING, ring));
-    double leastUntried = rings.leastUntried(costs);
-    brokenEnds.forEach(
-        end -> untriedAt.merge(circuit.normal().of(at(end)), leastUntried, Math::min));
+    noteUntried(rings, brokenEnds, besides);
+  }
+
+  /** The ends that an arrangement leaves where they are. */
+  private static List<WireEnd> left(List<WireEnd> ends, Supposed beside) {
+    Set<Integer> misplaced = beside.slip().misplaced();
+    return ends.stream().filter(end -> !misplaced.contains(end.wire())).toList();
+  }
+
+  private void noteUntried(Rings rings, List<WireEnd> brokenEnds, List<Supposed> besides) {
+    double alone = rings.leastUntried(brokenEnds, surelyBroken, costs);
+    if (alone == Double.POSITIVE_INFINITY) {
+      return;
+    }
+    Set<Integer> nets = new HashSet<>();
+    brokenEnds.forEach(end -> nets.add(circuit.normal().of(at(end))));
+    Set<Integer> wires = brokenEnds.stream().map(WireEnd::wire).collect(Collectors.toSet());
+    untried.add(new Untried(nets, alone, wires));
+    for (Supposed beside : besides) {
+      double more = rings.leastUntried(left(brokenEnds, beside), surelyBroken, costs);
+      Set<Integer> accounted = new HashSet<>(wires);
+      accounted.addAll(beside.slip().misplaced());
+      untried.add(new Untried(nets, costs.of(beside.slip()) + more, accounted));
+    }
+    double ofThree = 2 * costs.leastArrangement() + costs.ofRing(LEAST_ENDS);
+    untried.add(new Untried(nets, ofThree, surelyBroken));
   }
 
   private static int rankOf(int pin, Map<Integer, Integer> rank) {
@@ -341,8 +426,7 @@ final class Arrangements {
   private void suppose(Arrangement how, List<Put> puts) {
     long shown = puts.stream().filter(put -> broken.contains(put.wire())).count();
     long touched = puts.stream().filter(put -> doubtful.contains(put.wire())).count();
-    Set<Put> key = Set.copyOf(puts);
-    if (shown < LEAST_ENDS || touched * 2 < puts.size() || supposed.containsKey(key)) {
+    if (shown < LEAST_ENDS || touched * 2 < puts.size() || !known.add(Set.copyOf(puts))) {
       return;
     }
     Rearranged slip = new Rearranged(how, List.copyOf(puts));
@@ -353,7 +437,17 @@ final class Arrangements {
     failing.forEach(spoilt::remove);
     if (mended.size() >= LEAST_ENDS - 1 && spoilt.size() * 2 <= mended.size()) {
       Set<Integer> nets = evidence.nets(List.of(slip), SwitchState.normal()).affectedNets();
-      supposed.put(key, new Supposed(slip, mended, nets));
+      Supposed first =
+          supposed.computeIfAbsent(
+              how == Arrangement.RING ? new Look(ends(puts), mended, spoilt) : slip,
+              key -> new Supposed(slip, mended, nets, new ArrayList<>()));
+      if (!first.slip().equals(slip)) {
+        first.alike().add(slip);
+      }
     }
+  }
+
+  private static Set<WireEnd> ends(List<Put> puts) {
+    return puts.stream().map(put -> new WireEnd(put.wire(), put.end())).collect(Collectors.toSet());
   }
 }

@@ -40,9 +40,10 @@ record Region(
    * Explanations that join the same points.
    *
    * @param explanations likeliest first, those that values do not rule out
+   * @param shares what each of them has of the class, by what values say too
    * @param odds the class's share of all, from 0 to 1
    */
-  record EquivalenceClass(List<Explanation> explanations, double odds) {
+  record EquivalenceClass(List<Explanation> explanations, List<Double> shares, double odds) {
     Explanation primary() {
       return explanations.get(0);
     }
@@ -74,8 +75,13 @@ record Region(
     double total = bySignature.values().stream().mapToDouble(Region::weight).sum();
     List<EquivalenceClass> classes = new ArrayList<>();
     for (List<Explanation> same : bySignature.values()) {
+      List<Costed> meant = meant(same, costByValues, itemsTouched);
+      double all = meant.stream().mapToDouble(Costed::weight).sum();
       classes.add(
-          new EquivalenceClass(meant(same, costByValues, itemsTouched), weight(same) / total));
+          new EquivalenceClass(
+              meant.stream().map(Costed::explanation).toList(),
+              meant.stream().map(one -> one.weight() / all).toList(),
+              weight(same) / total));
     }
     classes.sort((left, right) -> Double.compare(right.odds(), left.odds()));
     return new Region(
@@ -83,12 +89,12 @@ record Region(
   }
 
   /** Of explanations that join the same points the cheapest, and of those at the fewest items. */
-  private static List<Explanation> meant(
+  private static List<Costed> meant(
       List<Explanation> same,
       ToDoubleFunction<Explanation> costByValues,
       ToIntFunction<Explanation> itemsTouched) {
     if (same.size() == 1) {
-      return List.copyOf(same);
+      return List.of(new Costed(same.get(0), same.get(0).cost()));
     }
     List<Costed> costed =
         same.stream()
@@ -98,10 +104,14 @@ record Region(
                     .thenComparingInt(one -> itemsTouched.applyAsInt(one.explanation())))
             .toList();
     double most = costed.get(0).cost() + NOT_MEANT;
-    return costed.stream().filter(one -> one.cost() <= most).map(Costed::explanation).toList();
+    return costed.stream().filter(one -> one.cost() <= most).toList();
   }
 
-  private record Costed(Explanation explanation, double cost) {}
+  private record Costed(Explanation explanation, double cost) {
+    double weight() {
+      return Math.exp(-cost);
+    }
+  }
 
   private static boolean isSaidBetter(Explanation vague, List<Explanation> all) {
     return all.stream().anyMatch(precise -> isVaguerThan(vague, precise));

@@ -30,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -158,14 +159,13 @@ final class RegionStory {
    */
   private List<Alternative> otherwise() {
     List<Explanation> alike = region.best().explanations();
-    double all = alike.stream().mapToDouble(one -> Math.exp(-one.cost())).sum();
-    return alike.stream()
-        .skip(1)
-        .filter(this::isOtherwise)
-        .map(
+    List<Double> shares = region.best().shares();
+    return IntStream.range(1, alike.size())
+        .filter(one -> isOtherwise(alike.get(one)))
+        .mapToObj(
             one ->
                 new Alternative(
-                    region.best().odds() * Math.exp(-one.cost()) / all, facts.of(one.slips())))
+                    region.best().odds() * shares.get(one), facts.of(alike.get(one).slips())))
         .toList();
   }
 

@@ -16,6 +16,9 @@ import java.util.TreeSet;
 
 /** Sorts failing readings into regions that have nothing to do with each other. */
 final class Regions {
+  /** Of more there are too many ways to pair them. */
+  private static final int MOST_STRAYS_ALONE = 4;
+
   private final Circuit circuit;
   private final Nets normal;
   private final DisjointPoints joined;
@@ -29,8 +32,9 @@ final class Regions {
   /**
    * Readings that share a net belong together; so do a join with the rest and the open nets or
    * other such joins at the same items, since a wire may have strayed from the one to the other;
-   * the only two open wires between the same two items, which may be crossed; and whatever one
-   * arrangement of many ends would explain.
+   * the only two open wires between the same two items, which may be crossed; whatever one
+   * arrangement of many ends would explain; and a few nets of which nothing is shown but that each
+   * is joined to the rest: to one another, for all that is known.
    */
   static List<List<Judged>> of(Circuit circuit, List<Judged> failing, List<Supposed> arrangements) {
     Regions regions = new Regions(circuit);
@@ -38,6 +42,7 @@ final class Regions {
     regions.joinStrays(failing);
     regions.joinOpenPairs(failing);
     arrangements.forEach(arrangement -> regions.joinMended(arrangement));
+    regions.joinStraysAlone(failing);
     return regions.sorted(failing);
   }
 
@@ -115,6 +120,21 @@ final class Regions {
           }
         }
       }
+    }
+  }
+
+  private void joinStraysAlone(List<Judged> failing) {
+    List<Integer> alone = new ArrayList<>();
+    for (List<Judged> region : sorted(failing)) {
+      boolean isAlone =
+          region.stream().allMatch(judged -> judged.probing().toRest())
+              && region.stream().flatMap(judged -> nets(judged).stream()).distinct().count() == 1;
+      if (isAlone) {
+        alone.add(net(region.get(0)));
+      }
+    }
+    if (alone.size() <= MOST_STRAYS_ALONE) {
+      alone.forEach(net -> joined.union(net, alone.get(0)));
     }
   }
 

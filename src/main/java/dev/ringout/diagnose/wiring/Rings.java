@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,6 +20,9 @@ import java.util.TreeSet;
 final class Rings {
   /** So many ends are tried in any order. */
   private static final int MOST_ENDS_IN_ANY_ORDER = 8;
+
+  /** So many that another arrangement leaves. */
+  private static final int MOST_ENDS_BESIDE = 5;
 
   /** A longer ring is found only where its crosses were read. */
   private static final int LONGEST_IN_ANY_ORDER = 6;
@@ -32,7 +36,12 @@ final class Rings {
   private final Map<Integer, Set<Integer>> joinedTo = new HashMap<>();
   private final Map<Integer, Set<Integer>> apartFrom = new HashMap<>();
   private final List<List<Put>> all = new ArrayList<>();
-  private int answered;
+
+  /** Where an end was read to answer, by the group of the pin, if at one pin only. */
+  private final Map<WireEnd, Integer> answersAt = new HashMap<>();
+
+  /** Sets of ends that were tried in any order. */
+  private final Set<Set<WireEnd>> tried = new HashSet<>();
 
   private Rings(Circuit circuit, List<WireEnd> brokenEnds, SlippedNets nets) {
     this.circuit = circuit;
@@ -49,10 +58,9 @@ final class Rings {
         .at(off)
         .filter(judged -> judged.probing().isPair() && judged.reading().state().isNormal())
         .forEach(rings::note);
-    rings.answered = rings.asRead(pins);
-    if (brokenEnds.size() <= MOST_ENDS_IN_ANY_ORDER) {
-      rings.inAnyOrder(new ArrayList<>(), 0);
-    }
+    rings.asRead(pins);
+    rings.inAnyOrder(brokenEnds, MOST_ENDS_IN_ANY_ORDER);
+    rings.inAnyOrder(List.copyOf(rings.unread(brokenEnds)), MOST_ENDS_IN_ANY_ORDER);
     return rings;
   }
 
@@ -73,19 +81,46 @@ final class Rings {
     return all;
   }
 
-  /**
-   * The least that an explanation with a ring costs that is not among these. Every one of the ends
-   * must be accounted for: by one ring of them all, or by a ring of some and something beside.
-   */
-  double leastUntried(SlipCosts costs) {
-    int unread = brokenEnds.size() - answered;
-    if (unread <= LONGEST_IN_ANY_ORDER) {
-      return Double.POSITIVE_INFINITY;
+  /** Rings of the few ends that another arrangement leaves. */
+  void beside(List<WireEnd> left) {
+    inAnyOrder(left, MOST_ENDS_BESIDE);
+  }
+
+  private void inAnyOrder(List<WireEnd> some, int most) {
+    if (some.size() >= Arrangements.LEAST_ENDS
+        && some.size() <= most
+        && tried.stream().noneMatch(more -> more.containsAll(some))) {
+      tried.add(Set.copyOf(some));
+      inAnyOrder(some, new ArrayList<>(), 0);
     }
-    return brokenEnds.size() <= MOST_ENDS_IN_ANY_ORDER
-        ? costs.ofRing(LONGEST_IN_ANY_ORDER + 1)
-        : Math.min(
-            costs.ofRing(unread), costs.ofRing(Arrangements.LEAST_ENDS) + costs.leastArrangement());
+  }
+
+  private Set<WireEnd> unread(List<WireEnd> ends) {
+    Set<WireEnd> unread = new LinkedHashSet<>(ends);
+    unread.removeAll(answersAt.keySet());
+    return unread;
+  }
+
+  /**
+   * The least that it costs to account for some of the ends by a ring that is not among these and
+   * by slips of single ends. No such slip mends more than two nets, or two wires.
+   *
+   * @param surelyBroken wires that no slip of another conductor explains
+   */
+  double leastUntried(List<WireEnd> ends, Set<Integer> surelyBroken, SlipCosts costs) {
+    Set<WireEnd> unread = unread(ends);
+    boolean isTried = tried.stream().anyMatch(some -> some.containsAll(unread));
+    int shortest = isTried ? LONGEST_IN_ANY_ORDER + 1 : Arrangements.LEAST_ENDS;
+    Set<Integer> atNets = new HashSet<>();
+    unread.forEach(end -> atNets.add(circuit.normal().of(at(end))));
+    int sure = (int) unread.stream().filter(end -> surelyBroken.contains(end.wire())).count();
+    double leastPerNet = costs.leastPerNet(atNets);
+    double least = Double.POSITIVE_INFINITY;
+    for (int ring = shortest; ring <= unread.size(); ring++) {
+      int beside = Math.max(0, Math.max(atNets.size(), sure) - ring);
+      least = Math.min(least, costs.ofRing(ring) + beside * leastPerNet);
+    }
+    return least;
   }
 
   private int at(WireEnd end) {
@@ -96,12 +131,8 @@ final class Rings {
     return nets.groupOf(circuit.at(end.wire(), end.end().opposite()));
   }
 
-  /**
-   * Where the far ends of the broken wires were read to answer, followed round.
-   *
-   * @return how many were read to answer at one pin
-   */
-  private int asRead(List<Integer> pins) {
+  /** Where the far ends of the broken wires were read to answer, followed round. */
+  private void asRead(List<Integer> pins) {
     Map<Integer, Integer> pinOf = new HashMap<>();
     pins.forEach(pin -> pinOf.put(nets.groupOf(pin), pin));
     Map<Integer, WireEnd> endAt = new HashMap<>();
@@ -130,18 +161,18 @@ final class Rings {
         all.add(puts);
       }
     }
-    return goalOf.size();
+    goalOf.forEach((end, pin) -> answersAt.put(end, nets.groupOf(pin)));
   }
 
   /** Every ring of three or more of the ends: their crosses may not have been read. */
-  private void inAnyOrder(List<WireEnd> chosen, int from) {
+  private void inAnyOrder(List<WireEnd> some, List<WireEnd> chosen, int from) {
     if (chosen.size() >= Arrangements.LEAST_ENDS) {
       orders(chosen, new ArrayList<>(chosen.subList(0, 1)));
     }
-    for (int i = from; i < brokenEnds.size() && chosen.size() < LONGEST_IN_ANY_ORDER; i++) {
+    for (int i = from; i < some.size() && chosen.size() < LONGEST_IN_ANY_ORDER; i++) {
       List<WireEnd> more = new ArrayList<>(chosen);
-      more.add(brokenEnds.get(i));
-      inAnyOrder(more, i + 1);
+      more.add(some.get(i));
+      inAnyOrder(some, more, i + 1);
     }
   }
 
@@ -167,8 +198,15 @@ final class Rings {
     }
   }
 
-  /** Whether no reading says that one end is not in the place of another. */
+  /**
+   * Whether no reading says that one end is not in the place of another: that the two are apart, or
+   * that what the end leads to answers elsewhere.
+   */
   private boolean mayBeAt(WireEnd end, WireEnd place) {
+    Integer answers = answersAt.get(end);
+    if (answers != null && answers != nets.groupOf(at(place))) {
+      return false;
+    }
     return !apartFrom.getOrDefault(far(end), Set.of()).contains(nets.groupOf(at(place)));
   }
 }

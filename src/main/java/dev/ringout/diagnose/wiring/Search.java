@@ -3,13 +3,16 @@ package dev.ringout.diagnose.wiring;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
+import dev.ringout.diagnose.wiring.Slip.Rearranged;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
@@ -56,6 +59,9 @@ final class Search {
   private final double leastArrangement;
   private final Set<Integer> arrangeable;
 
+  /** The orders of a ring that no reading tells from the one that is tried. */
+  private final Map<Slip, List<Rearranged>> alike = new HashMap<>();
+
   /** The nearest found so far, the farthest of them first. */
   private final PriorityQueue<NearMiss> nearMisses =
       new PriorityQueue<>(Comparator.comparingDouble(NearMiss::score).reversed());
@@ -79,6 +85,7 @@ final class Search {
             .mapToDouble(arrangement -> costs.of(arrangement.slip()))
             .min()
             .orElse(Double.POSITIVE_INFINITY);
+    arrangements.forEach(one -> alike.put(one.slip(), one.alike()));
     this.arrangeable =
         arrangements.stream().flatMap(one -> one.nets().stream()).collect(Collectors.toSet());
   }
@@ -145,9 +152,50 @@ final class Search {
   Result explain(List<Judged> failing) {
     Result best = new BestFirst(failing).result();
     if (!best.explanations().isEmpty()) {
+      best = new Result(inAllOrders(best.explanations(), failing), best.complete());
       return new Result(best.explanations(), best.complete(), runnerUp(best.explanations().get(0)));
     }
     return mostCost == ANY_COST ? stepByStep(failing) : best;
+  }
+
+  /** The likeliest, each ring in every order that no reading tells apart. */
+  private List<Explanation> inAllOrders(List<Explanation> explanations, List<Judged> failing) {
+    List<Explanation> all = new ArrayList<>();
+    for (Explanation explanation : explanations) {
+      for (List<Slip> slips : inAllOrders(explanation.slips())) {
+        boolean isTried = slips.equals(explanation.slips());
+        if (all.size() < MOST_EXPLANATIONS
+            && (isTried || evidence.contradicted(slips, failing).isEmpty())) {
+          all.add(new Explanation(slips, explanation.cost()));
+        }
+      }
+    }
+    return all;
+  }
+
+  private List<List<Slip>> inAllOrders(List<Slip> slips) {
+    List<List<Slip>> all = new ArrayList<>(List.of(slips));
+    for (int i = 0; i < slips.size(); i++) {
+      for (List<Slip> one : List.copyOf(all)) {
+        for (Slip other : alike.getOrDefault(slips.get(i), List.of())) {
+          if (all.size() < MOST_EXPLANATIONS) {
+            List<Slip> more = new ArrayList<>(one);
+            more.set(i, other);
+            all.add(List.copyOf(more));
+          }
+        }
+      }
+    }
+    return all;
+  }
+
+  /** How many stories a set of slips stands for. */
+  private int orders(List<Slip> slips) {
+    int orders = 1;
+    for (Slip slip : slips) {
+      orders *= 1 + alike.getOrDefault(slip, List.of()).size();
+    }
+    return orders;
   }
 
   /** The nearest story that is no part of the best. */
@@ -223,6 +271,7 @@ final class Search {
                 .thenComparingInt(Node::number));
     private final Set<Set<Slip>> seen = new HashSet<>();
     private final List<Explanation> found = new ArrayList<>();
+    private int stories;
     private int triesLeft = mostCost == ANY_COST ? MOST_TRIES : MOST_TRIES_UP_TO_A_COST;
 
     BestFirst(List<Judged> failing) {
@@ -239,7 +288,8 @@ final class Search {
         }
         if (node.contradicted().isEmpty()) {
           found.add(new Explanation(node.slips(), node.cost()));
-          if (found.size() >= MOST_EXPLANATIONS) {
+          stories += orders(node.slips());
+          if (stories >= MOST_EXPLANATIONS) {
             return new Result(found, complete);
           }
         } else if (node.slips().size() >= MOST_SLIPS) {

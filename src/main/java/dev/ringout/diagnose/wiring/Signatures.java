@@ -1,11 +1,13 @@
 package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Nets;
 import dev.ringout.diagnose.wiring.Search.Explanation;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What every possible reading would find under an explanation: the partition of the points in every
@@ -28,9 +31,26 @@ final class Signatures {
   Signatures(Circuit circuit, Evidence evidence, List<Explanation> all) {
     this.circuit = circuit;
     this.evidence = evidence;
+    Set<Integer> normally = pointsThatMatter(all, SwitchState.normal());
+    pointsThatMatter.put(SwitchState.normal(), normally);
     for (SwitchState state : states()) {
-      pointsThatMatter.put(state, pointsThatMatter(all, state));
+      Set<Integer> points = pointsThatMatter(all, state);
+      // Where the same nets have the same conductors, it is what the normal state says.
+      if (!points.equals(normally)
+          || !conductors(points, state).equals(conductors(normally, SwitchState.normal()))) {
+        pointsThatMatter.put(state, points);
+      }
     }
+  }
+
+  private Set<Integer> conductors(Set<Integer> points, SwitchState state) {
+    Nets nets = circuit.in(state);
+    Set<Integer> conductors = new HashSet<>();
+    points.stream()
+        .mapToInt(nets::of)
+        .distinct()
+        .forEach(net -> IntStream.of(nets.conductorsOf(net)).forEach(conductors::add));
+    return conductors;
   }
 
   private Set<SwitchState> states() {

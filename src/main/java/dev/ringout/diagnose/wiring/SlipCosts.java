@@ -95,6 +95,11 @@ public final class SlipCosts {
     return costOf.getOrDefault("poor " + kind(conductor), Double.POSITIVE_INFINITY);
   }
 
+  /** What it costs that two points are joined that are not next to each other. */
+  double ofFarBridge() {
+    return costOf.getOrDefault("bridged far", Double.POSITIVE_INFINITY);
+  }
+
   /** What a poor joint costs at the least. */
   double leastPoor() {
     return cheapest("poor");

@@ -42,6 +42,9 @@ final class WiringSearch {
   /** Rows that would both be as expected were each the other's. */
   private final List<RowExchange> exchanges;
 
+  /** Whether of several nets nothing is shown but that each is joined to the rest. */
+  private boolean areStraysMany;
+
   private final List<Region> regions = new ArrayList<>();
 
   /** How far each region goes, in the same order. */
@@ -64,7 +67,9 @@ final class WiringSearch {
   static WiringFaults faults(WiringReadings readings, double mostCost, Predicate<Judged> inDoubt) {
     WiringSearch search = new WiringSearch(readings, mostCost, inDoubt);
     List<Supposed> arrangements = search.supposed.supposed();
-    for (List<Judged> region : Regions.of(search.circuit, readings.failing(), arrangements)) {
+    List<List<Judged>> found = Regions.of(search.circuit, readings.failing(), arrangements);
+    search.areStraysMany = found.stream().filter(search::isStrayAlone).count() > 1;
+    for (List<Judged> region : found) {
       search.explained(region, arrangements).forEach(one -> search.add(one, arrangements));
     }
     search.joinStrays(arrangements);
@@ -133,6 +138,15 @@ final class WiringSearch {
       }
     }
     Region all = explain(failing, arrangements);
+    if (!all.complete() || all.classes().isEmpty()) {
+      List<Region> byNets =
+          Regions.byNets(circuit, failing, List.of()).stream()
+              .map(piece -> explain(piece, arrangements).inDoubt())
+              .toList();
+      if (byNets.stream().mapToDouble(WiringSearch::cost).sum() < cost(all)) {
+        return byNets;
+      }
+    }
     return all.classes().isEmpty() && pieces.size() > 1
         ? pieces.stream().map(piece -> explain(piece, arrangements).inDoubt()).toList()
         : List.of(all);
@@ -174,15 +188,16 @@ final class WiringSearch {
 
   /**
    * Two nets that are joined to the rest, each by itself, may be joined to each other: where that
-   * is more likely than one join at each, it is one story.
+   * is more likely than one join at each, it is one story; of more than two it is not sure which.
    */
   private void joinStrays(List<Supposed> arrangements) {
+    boolean isOneWayOfMany = regions.stream().filter(this::isStrayAlone).count() > 2;
     for (int one = 0; one < regions.size(); one++) {
       for (int other = one + 1; other < regions.size(); other++) {
         if (isStrayAlone(regions.get(one)) && isStrayAlone(regions.get(other))) {
           Region together = together(regions.get(one), regions.get(other), arrangements);
           if (cost(together) < cost(regions.get(one)) + cost(regions.get(other))) {
-            regions.set(one, together);
+            regions.set(one, isOneWayOfMany ? together.inDoubt() : together);
             reaches.set(one, reach(together));
             regions.remove(other);
             reaches.remove(other);
@@ -195,11 +210,12 @@ final class WiringSearch {
 
   /** Whether all that is shown is that one net is joined to the rest. */
   private boolean isStrayAlone(Region region) {
-    return region.failing().stream().allMatch(judged -> judged.probing().toRest())
-        && region.failing().stream()
-                .flatMap(judged -> evidence.netsOf(judged).stream())
-                .distinct()
-                .count()
+    return isStrayAlone(region.failing());
+  }
+
+  private boolean isStrayAlone(List<Judged> failing) {
+    return failing.stream().allMatch(judged -> judged.probing().toRest())
+        && failing.stream().flatMap(judged -> evidence.netsOf(judged).stream()).distinct().count()
             == 1;
   }
 
@@ -242,32 +258,38 @@ final class WiringSearch {
         arrangements.stream()
             .filter(arrangement -> failing.stream().anyMatch(arrangement.mended()::contains))
             .toList();
-    Search search = search(evidence, here, contradictory);
+    // Dearer than a bridge to another such net nothing is worth a thought.
+    double most =
+        areStraysMany && isStrayAlone(failing)
+            ? Math.min(mostCost, unit.costs().ofFarBridge() + Search.MARGIN)
+            : mostCost;
+    Search search = search(evidence, here, contradictory, most);
     if (isShownOnce(failing) || !search.oneSlipExplains(failing)) {
       Set<Judged> doubtful = new HashSet<>(contradictory);
       doubtful.addAll(failing);
-      search = search(evidence, here, doubtful);
+      search = search(evidence, here, doubtful, most);
     }
     Search.Result result = search.explain(failing);
     if (result.explanations().isEmpty() && !contradictory.isEmpty()) {
       List<Judged> without =
           failing.stream().filter(judged -> !contradictory.contains(judged)).toList();
       if (!without.isEmpty()) {
-        Search.Result left = search(consistent, here, Set.of()).explain(without);
+        Search.Result left = search(consistent, here, Set.of(), most).explain(without);
         return region(without, left, consistent);
       }
     }
     return region(failing, result, evidence);
   }
 
-  private Search search(Evidence held, List<Supposed> arrangements, Set<Judged> mayBeMisread) {
+  private Search search(
+      Evidence held, List<Supposed> arrangements, Set<Judged> mayBeMisread, double most) {
     return new Search(
         circuit,
         held,
         unit.costs(),
         arrangements,
         new Candidates(circuit, unit.neighbours(), held, arrangements, mayBeMisread, exchanges),
-        mostCost);
+        most);
   }
 
   private Region region(List<Judged> failing, Search.Result result, Evidence held) {
