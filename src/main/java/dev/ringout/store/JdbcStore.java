@@ -38,6 +38,10 @@ final class JdbcStore implements Store {
   private static final String MEANWHILE =
       "was added to meanwhile; nothing was added, look at it again";
 
+  private static final String NOT_KEPT =
+      "did not keep what was added: somebody changed its file so that it throws away what comes in;"
+          + " nothing was added; put the file away, and take the last backup";
+
   private static final String SET_BACK =
       "was set back while it was open, a copy put over it perhaps: what was kept last is not in it"
           + " any more; nothing is kept before the program is started again";
@@ -673,6 +677,35 @@ final class JdbcStore implements Store {
       }
       statement.executeBatch();
     }
+    requireKept("entry where session = ?", strings(session.id()), 1, entries);
+  }
+
+  /**
+   * A trigger of somebody else's can swallow a row, and no word of it comes back. Between those of
+   * a copied test others may lie.
+   */
+  private void requireKept(String where, Fill fill, int filled, List<Entry> entries)
+      throws SQLException {
+    if (entries.isEmpty()) {
+      return;
+    }
+    int there =
+        select(
+                "select count(*) from " + where + " and seq between ? and ?",
+                statement -> {
+                  fill.of(statement);
+                  statement.setInt(filled + 1, entries.get(0).seq());
+                  statement.setInt(filled + 2, entries.get(entries.size() - 1).seq());
+                },
+                row -> row.getInt(1))
+            .get(0);
+    requireKept(there >= entries.size());
+  }
+
+  private static void requireKept(boolean kept) throws SQLException {
+    if (!kept) {
+      throw new Declined(NOT_KEPT);
+    }
   }
 
   /** The columns of a verdict among those of the units. */
@@ -918,6 +951,7 @@ final class JdbcStore implements Store {
                 strings(station.name(), station.added(), station.body()).of(statement);
                 statement.setInt(4, before.size() + 1);
               });
+          requireKept(stationsOf(station.name()).size() > before.size());
           return Added.ADDED;
         });
   }
@@ -1030,6 +1064,7 @@ final class JdbcStore implements Store {
             statement.setBytes(7, HEX.parseHex(entry.hash()));
           });
     }
+    requireKept("people where 0 = 0", strings(), 0, entries);
   }
 
   @Override

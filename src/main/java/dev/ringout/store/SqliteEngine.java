@@ -124,6 +124,10 @@ final class SqliteEngine implements Engine {
     if (!toWrite && !isThere()) {
       throw new StoreTrouble(Reason.MISSING, "there is no such store yet");
     }
+    // A pipe would be written to, and waited for.
+    if (isThere() && !Files.isRegularFile(file)) {
+      throw new StoreTrouble(Reason.MISSING, "is a device or a pipe, not a file");
+    }
     if (toWrite && isThere() && isOnReadOnlyMedium()) {
       throw readOnly();
     }

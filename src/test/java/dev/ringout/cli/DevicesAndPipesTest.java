@@ -79,6 +79,25 @@ class DevicesAndPipesTest {
     }
   }
 
+  /** "Disk full" would send somebody to look in the wrong place. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "units --store WHAT",
+        "store check --store WHAT",
+        "store migrate --store WHAT",
+        "store copy WHAT FOLDER/copy.db",
+        "people list --store WHAT",
+        "report unit:1 -o FOLDER/r.html --store WHAT"
+      })
+  void as_a_store_it_is_called_what_it_is(String words) throws Exception {
+    for (Path what : new Path[] {pipe("pipe"), Path.of("/dev/zero")}) {
+      Run run = run(words, what);
+      assertEquals(ExitCode.MISSING_INPUT, run.code(), run.toString());
+      assertTrue(run.err().contains("is a device or a pipe, not a file"), run.err());
+    }
+  }
+
   /** A record that came in a folder: its seal, or itself, may be anything. */
   @ParameterizedTest
   @ValueSource(strings = {"sealed.html", "sealed.html.seal", "sheet/continuity.csv"})

@@ -11,6 +11,7 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import dev.ringout.support.LotFolder;
 import dev.ringout.support.Run;
+import dev.ringout.support.Triggers;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -27,6 +28,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Units and readings in a store, as a tester uses it. */
@@ -284,6 +286,46 @@ class StoreCommandTest {
     Run same = at("store", "add", BOX, SAMPLE.resolve("point-to-point-clean.xlsx"));
     assertEquals(65, same.code(), "and what is there is not what is in hand");
     assertTrue(same.err().contains("was there already, and is not as it was written"));
+  }
+
+  /** Else "added" would be said of readings, of a name, or of a station that are nowhere. */
+  @ParameterizedTest
+  @CsvSource({
+    "entry, before, select raise(ignore)",
+    "entry, after, delete from entry where session = new.session and seq = new.seq",
+    "station, before, select raise(ignore)",
+    "people, before, select raise(ignore)"
+  })
+  void a_store_that_throws_away_what_is_added_never_says_added(
+      String table, String when, String act) throws Exception {
+    assertEquals(0, at("store", "migrate").code());
+    try (Connection connection =
+            DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("bench.db"));
+        Statement statement = connection.createStatement()) {
+      assertFalse(Triggers.takenFrom(statement).isEmpty());
+      statement.execute(
+          "create trigger swallows " + when + " insert on " + table + " begin " + act + "; end");
+    }
+    Path job = Files.writeString(folder.resolve("job.csv"), "Name,Value\nprocedure,HSB-TP-07\n");
+    Path secret = Files.writeString(folder.resolve("secret"), "swing bridge by night\n");
+    Run added =
+        switch (table) {
+          case "station" -> at("store", "station", "bench 1", job);
+          case "people" ->
+              at(
+                  "people",
+                  "add",
+                  "R. Adeyemi",
+                  "--who",
+                  "M. Lindqvist",
+                  "--role",
+                  "administrator",
+                  "--passphrase",
+                  secret);
+          default -> at("store", "add", BOX, SAMPLE.resolve("point-to-point-clean.xlsx"));
+        };
+    assertEquals(73, added.code(), added.toString());
+    assertTrue(added.err().contains("did not keep what was added"), added.err());
   }
 
   private void behindItsBack(String... statements) throws Exception {
