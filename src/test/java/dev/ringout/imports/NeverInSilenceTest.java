@@ -164,4 +164,78 @@ class NeverInSilenceTest {
     assertTrue(
         imported(DRIVES, "--layout", "from-to").err().contains("--read-as \"Drive X - PUL-"));
   }
+
+  @Test
+  void as_many_names_between_strokes_at_both_ends_are_asked() throws IOException {
+    Run run =
+        imported(
+            """
+            Module,Pin,ESP32
+            LCD,SDA,GPIO21
+            LCD,SCL,GPIO22
+            LCD,3.3V / GND,3V3 / GND
+            LCD,RST,GPIO4
+            BME280,SDI,GPIO23
+            BME280,SCK,GPIO18
+            """);
+    assertEquals(65, run.code(), run.out());
+    assertTrue(run.err().contains("3.3V / GND"), run.err());
+  }
+
+  @Test
+  void a_way_that_is_chosen_says_what_its_wires_look_like() throws IOException {
+    Run run =
+        imported(
+            """
+            Name,Where
+            K1:1,X1:1
+            K1:2,X1:1
+            K1:3,X1:1
+            K1:4,X1:1
+            K1:5,K1:5
+            """,
+            "--column",
+            "A=From",
+            "--column",
+            "B=To");
+    assertTrue(
+        run.err()
+            .contains(
+                "read as said, and yet 1 of 5 wires would run from a point to itself"),
+        run.err());
+  }
+
+  @Test
+  void headings_behind_a_gap_over_fewer_columns_begin_a_table_of_their_own() throws IOException {
+    Run run =
+        imported(
+            """
+            Wire,From,From pin,To,To pin
+            W1,P1,1,J2,4
+            W2,P1,2,J2,5
+            W3,P1,3,J2,6
+            ,,,,
+            Board Pin,Display Connection,,,
+            GPIO4,SDA,,,
+            GPIO5,SCL,,,
+            GPIO6,RST,,,
+            """);
+    assertEquals(65, run.code(), run.out());
+    assertTrue(run.err().contains("A6: it is not certain"), run.err());
+  }
+
+  /** Markings of the terminals of phases: IEC 60445, from memory. */
+  @Test
+  void the_terminal_of_a_phase_keeps_the_name_of_what_it_is_on() throws IOException {
+    Run run =
+        imported(
+            """
+            Cable,From,To,Gauge
+            W1,Panel L1,Motor U1,2.5 mm2
+            W2,Panel L2,Motor V1,2.5 mm2
+            W3,Panel L3,Motor W1,2.5 mm2
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("Panel-L1") && run.out().contains("Motor-U1"), run.out());
+  }
 }

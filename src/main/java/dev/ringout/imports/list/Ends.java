@@ -97,6 +97,8 @@ public final class Ends {
       Pattern.compile("\\p{L}{1,2}|[|\u2502\u2503\u25cf\u2022\u25cb\u25a0\u25aa*+]{1,2}");
   private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
 
+  private static final Pattern PHASE = Pattern.compile("(\\p{L}{3,15}) ([LTUVW][1-3])");
+
   private final Words words;
   private final Map<Grammar, Map<String, Text>> read = new HashMap<>();
 
@@ -256,6 +258,10 @@ public final class Ends {
     if (remarked.matches() && looksLikePoint(remarked.group(1))) {
       return parseNew(remarked.group(1));
     }
+    Optional<Text> phase = phase(text);
+    if (phase.isPresent()) {
+      return phase.get();
+    }
     String bare = withoutItemWords(text);
     if (!bare.equals(text)) {
       return parseNew(bare);
@@ -315,6 +321,17 @@ public final class Ends {
       at = text.indexOf(' ', start);
     }
     return text;
+  }
+
+  /**
+   * {@code Motor U1}, {@code Panel L1}: the terminal of a phase, and no designator (markings of IEC
+   * 60445, from memory).
+   */
+  private Optional<Text> phase(String text) {
+    Matcher phase = PHASE.matcher(text);
+    return phase.matches() && words.isAny("phased", phase.group(1))
+        ? Optional.of(new Text(phase.group(1), phase.group(2)))
+        : Optional.empty();
   }
 
   /** A splice's or a ground's own designator, which says by itself that it is one point. */
