@@ -192,7 +192,11 @@ public final class ListImporter {
     Grid asked = Said.of(shape.rows(), whole.name()).map(whole::only).orElse(whole);
     Grid grid = turnedWhereOnItsSide(corrected.of(asked));
     HeadingReader headings =
-        new HeadingReader(words, options.columnsOf(whole.name()), grid.width());
+        new HeadingReader(
+            words,
+            options.columnsOf(whole.name()),
+            row -> options.columnsOf(whole.name(), row),
+            grid.width());
     OptionalInt headingRow =
         Said.of(shape.headingRows(), whole.name()).map(OptionalInt::of).orElse(OptionalInt.empty());
     TableFinder.Said said = new TableFinder.Said(headingRow, shape.items());

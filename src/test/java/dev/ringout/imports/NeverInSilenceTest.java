@@ -238,4 +238,26 @@ class NeverInSilenceTest {
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().contains("Panel-L1") && run.out().contains("Motor-U1"), run.out());
   }
+
+  @Test
+  void what_is_said_of_the_columns_of_one_table_leaves_the_table_above_as_it_is()
+      throws IOException {
+    String list =
+        """
+        Wire,From,From pin,To,To pin
+        W1,P1,1,J2,4
+        W2,P1,2,J2,5
+        ,,,,
+        Board Pin,Display Connection,,,
+        GPIO4,SDA,,,
+        GPIO5,SCL,,,
+        """;
+    Run asked = imported(list);
+    assertEquals(65, asked.code(), asked.out());
+    assertTrue(asked.out().contains("--column 'unit!A5!A=Pin'"), asked.out());
+    Run run = imported(list, "--column", "unit!A5!A=From Pin", "--column", "unit!A5!B=To Pin");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(
+        run.out().contains("P1-1") && run.out().contains("Board-GPIO4"), run.out());
+  }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -63,20 +64,38 @@ public final class HeadingReader {
 
   private final Words words;
   private final Map<String, ColumnChoice> overrides;
+  private final IntFunction<Map<String, ColumnChoice>> byRow;
   private final int width;
   private final Map<String, ListColumn> headings = new HashMap<>();
 
   /**
    * Headings in these words; what the user says of one overrules them.
    *
+   * @param overrides what is said of the sheet as a whole
+   * @param byRow what is said of tables with headings in a row, and of the sheet as a whole
    * @param width how many columns the sheet has: their letters are no headings
    */
-  public HeadingReader(Words words, Map<String, ColumnChoice> overrides, int width) {
+  public HeadingReader(
+      Words words,
+      Map<String, ColumnChoice> overrides,
+      IntFunction<Map<String, ColumnChoice>> byRow,
+      int width) {
+    this.byRow = byRow;
     this.width = width;
     this.words = words;
     this.overrides = new HashMap<>();
     overrides.forEach(
         (heading, choice) -> this.overrides.put(CellText.headingKey(heading), choice));
+  }
+
+  /** Headings in these words, of which the user says nothing. */
+  public static HeadingReader unsaid(Words words) {
+    return new HeadingReader(words, Map.of(), row -> Map.of(), 0);
+  }
+
+  /** The reader of the headings of one row. */
+  HeadingReader ofRow(int row) {
+    return new HeadingReader(words, byRow.apply(row), byRow, width);
   }
 
   private boolean isLetterOfColumn(String heading) {

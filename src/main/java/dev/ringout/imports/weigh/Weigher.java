@@ -405,7 +405,7 @@ public final class Weigher {
           .forEach(
               column -> {
                 said.add("--column");
-                said.add(sheetOf(where) + Place.columnLetters(column.index()) + "=Both Pins");
+                said.add(where + Place.columnLetters(column.index()) + "=Both Pins");
               });
     } else {
       said.add("--separator");
@@ -425,7 +425,7 @@ public final class Weigher {
       if (headed || column.role() == Role.FROM || column.role() == Role.TO) {
         said.add("--column");
         said.add(
-            sheetOf(where)
+            where
                 + Place.columnLetters(column.index())
                 + "="
                 + column.role().title()
@@ -442,7 +442,7 @@ public final class Weigher {
       if (column.role() == Role.PIN || column.role() == Role.FAR || column.role() == Role.FAR_PIN) {
         said.add("--column");
         said.add(
-            sheetOf(where) + Place.columnLetters(column.index()) + "=" + column.role().title());
+            where + Place.columnLetters(column.index()) + "=" + column.role().title());
       }
     }
     if (several) {
@@ -454,9 +454,5 @@ public final class Weigher {
       said.add(where + one.proposal().table().grid().name());
     }
     return said;
-  }
-
-  private static String sheetOf(String where) {
-    return where.isEmpty() ? "" : where.substring(0, where.indexOf('!') + 1);
   }
 }

@@ -11,9 +11,9 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -26,7 +26,7 @@ class WordsTest {
   private final Words words = Words.standard();
 
   private ListColumn column(String heading) {
-    return new HeadingReader(words, Map.of(), 0).understand(1, heading);
+    return HeadingReader.unsaid(words).understand(1, heading);
   }
 
   @ParameterizedTest
