@@ -130,7 +130,7 @@ class MoreWaysToWriteTest {
   void pins_of_which_the_user_does_not_say_the_item_are_no_items() throws IOException {
     Run run =
         imported(
-            "Display pin,Signal,Board pin\n1,VCC,1\n2,GND,6\n",
+            "Device pin,Signal,Connector pin\n1,VCC,1\n2,GND,6\n",
             "--column",
             "A=From Pin",
             "--column",

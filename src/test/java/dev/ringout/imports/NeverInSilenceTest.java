@@ -220,8 +220,8 @@ class NeverInSilenceTest {
             GPIO5,SCL,,,
             GPIO6,RST,,,
             """);
-    assertEquals(65, run.code(), run.out());
-    assertTrue(run.err().contains("A6: it is not certain"), run.err());
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("6 wires") && run.out().contains("Display-SDA"), run.out());
   }
 
   /** Markings of the terminals of phases: IEC 60445, from memory. */
@@ -248,7 +248,7 @@ class NeverInSilenceTest {
         W1,P1,1,J2,4
         W2,P1,2,J2,5
         ,,,,
-        Board Pin,Display Connection,,,
+        ESP32 Pin,Display,,,
         GPIO4,SDA,,,
         GPIO5,SCL,,,
         """;
@@ -258,6 +258,27 @@ class NeverInSilenceTest {
     Run run = imported(list, "--column", "unit!A5!A=From Pin", "--column", "unit!A5!B=To Pin");
     assertEquals(0, run.code(), run.err());
     assertTrue(
-        run.out().contains("P1-1") && run.out().contains("Board-GPIO4"), run.out());
+        run.out().contains("P1-1") && run.out().contains("ESP32-GPIO4"), run.out());
+  }
+
+  @Test
+  void pins_and_the_connection_of_an_item_are_the_pins_of_two_items() throws IOException {
+    Run run =
+        imported(
+            """
+            Sensor Pin,Board Connection,Notes
+            VCC,5V,
+            GND,GND,
+            OUT,D2,
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*Sensor-OUT +Board-D2.*"), run.out());
+  }
+
+  @Test
+  void a_connection_beside_the_pins_of_an_item_is_what_they_go_to() throws IOException {
+    Run run = imported("ESP32 Pin,Connection\nGPIO4,J2-1\nGPIO5,J2-2\nGND,J2-3\n");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*ESP32-GPIO4 +J2-1.*"), run.out());
   }
 }

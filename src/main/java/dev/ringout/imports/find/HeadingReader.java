@@ -262,13 +262,16 @@ public final class HeadingReader {
     return words.isAny("part of name", word);
   }
 
-  /** {@code Jack} of "Jack pin": what kind of connector it is may be all that a list calls it. */
+  /**
+   * {@code Jack} of "Jack pin", {@code Sensor} of "Sensor pin": what kind of thing it is may be all
+   * that a list calls it.
+   */
   private String kindOfConnector(String heading) {
     String[] both = heading.strip().split("[\\s_]+", -1);
     boolean named =
         both.length == 2
-            && words.isAny("connector kind", both[0])
-            && words.isAny("before pin", both[1]);
+            && (words.isAny("connector kind", both[0]) || words.isAny("kind of device", both[0]))
+            && (words.isAny("before pin", both[1]) || words.isAny("far", both[1]));
     return named ? both[0] : "";
   }
 

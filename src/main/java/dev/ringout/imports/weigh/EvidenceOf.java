@@ -184,7 +184,7 @@ final class EvidenceOf {
       add(Kind.BOTH_ENDS_NAMED, 25);
     } else if (from && to) {
       add(Kind.BOTH_ENDS_NAMED, 60);
-    } else if (twins) {
+    } else if (twins || (headed && isHeadedFar())) {
       add(Kind.BOTH_ENDS_NAMED, 45);
     } else if (pinsBesideItems()) {
       add(Kind.PINS_BESIDE_ITEMS, 40);
@@ -232,6 +232,13 @@ final class EvidenceOf {
     } else if (points.percent() >= 80 && proposal.doubt() != Doubt.NUMBER_MAY_BE_PIN) {
       add(Kind.ENDS_LOOK_LIKE_POINTS, pins || points.percent() >= 90 ? 35 : 25, points);
     }
+  }
+
+  /** Whether one of two headings of pins says that its item is what the other's goes to. */
+  private boolean isHeadedFar() {
+    return table.columns().stream()
+        .filter(column -> column.role().isPinOfEnd() && !column.item().isEmpty())
+        .anyMatch(column -> words.mentions("far", column.heading()));
   }
 
   /** Two columns of pins of which one says what the other says: two names of the same ones. */
