@@ -268,4 +268,33 @@ class MoreWaysToWriteTest {
     assertFalse(run.out().contains("Lever-Dial Pin"), run.out());
     assertFalse(run.out().contains("Board-Connection"), run.out());
   }
+
+  @Test
+  void as_many_cores_as_pins_from_and_to_are_as_many_wires() throws IOException {
+    String list =
+        """
+        Cable,Core,From,Terminal,To,Terminal
+        W101,1,X1,1,M1,U1
+        W101,2,X1,2,M1,V1
+        W103,1-4,X2,1-4,K1,5-8
+        """;
+    Run run = imported(list);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("6 wires"), run.out());
+    assertTrue(run.out().matches("(?s).*\\n +3 +X2-3 +K1-7.*"), run.out());
+    assertEquals(65, imported(list.replace("1-4,X2", "1-3,X2")).code());
+  }
+
+  @Test
+  void what_drives_a_motor_is_no_motor() throws IOException {
+    Run run = imported("Motor Driver Pin,Board Pin\nIN1,D5\nIN2,D6\nENA,D9\n");
+    assertTrue(run.out().contains("Motor Driver-IN1"), run.out());
+  }
+
+  @Test
+  void a_net_and_its_nodes_are_headings_of_nets() throws IOException {
+    Run run = imported("Net,Nodes\n24V,\"PS1-1, K1-A1, S1-3\"\n0V,\"PS1-2, K1-A2\"\n");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("3 links"), run.out());
+  }
 }

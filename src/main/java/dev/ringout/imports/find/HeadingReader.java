@@ -165,7 +165,7 @@ public final class HeadingReader {
       } else if (!kind.isEmpty()) {
         thing = better(thing, kind);
       } else if (!part.kinds().contains("filler")) {
-        rest.add(part.phrase());
+        rest.addAll(List.of(part.phrase().split(" ", -1)));
       }
     }
     boolean taggedEnd =
@@ -238,6 +238,7 @@ public final class HeadingReader {
     StringBuilder item = new StringBuilder();
     String before = "";
     String between = "";
+    String device = "";
     boolean designated = false;
     for (String word : heading.strip().split("[\\s_]+", -1)) {
       List<String> tokens = Words.tokens(word);
@@ -245,12 +246,15 @@ public final class HeadingReader {
         // "RACK A": a letter alone is no name.
         boolean kind = word.length() == 1 && words.isAny("item", before);
         boolean first = item.length() == 0;
-        item.append(first ? "" : between + " ").append(kind && first ? before + " " + word : word);
+        String led = device.isEmpty() || Ends.isDesignator(word) ? word : device + " " + word;
+        item.append(first ? "" : between + " ")
+            .append(kind && first ? before + " " + word : first ? led : word);
         designated |= Ends.isDesignator(word);
         between = "";
       } else if (item.length() > 0 && isPartOfName(word)) {
         between += " " + word;
       }
+      device = words.isAny("kind of device", word) ? word : "";
       before = word;
     }
     String name = designated || between.isEmpty() ? item.toString() : item + between;

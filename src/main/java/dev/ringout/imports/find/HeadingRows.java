@@ -378,7 +378,9 @@ final class HeadingRows {
         return false;
       } else if (headings.isHeading(text)) {
         known++;
-        if (headings.role(text) != Role.KEEP) {
+        if (words.is("points", text)) {
+          roles.add(Role.POINTS);
+        } else if (headings.role(text) != Role.KEEP) {
           roles.add(headings.role(text));
         }
       }

@@ -397,6 +397,9 @@ final class EvidenceOf {
           (called ? -15 : -30) * Math.min(unknown, 2),
           new Share(unknown, named + unknown));
     }
+    if (unknown == 0 && isOfPeripheral()) {
+      add(Kind.ITEMS_IN_HEADINGS, 15);
+    }
     Share marks = texts.marks(table);
     if (marks.percent() >= 30) {
       add(Kind.COLUMN_MATTERS, -100, "x");
@@ -458,6 +461,19 @@ final class EvidenceOf {
         left.addMatters(column);
       }
     }
+  }
+
+  /**
+   * {@code Display pin | Board pin}: what is wired to a board; the pins of two boards may only have
+   * one use.
+   */
+  private boolean isOfPeripheral() {
+    List<ListColumn> points = table.columns(Role.POINTS);
+    long peripherals =
+        points.stream().filter(column -> words.mentions("peripheral", column.heading())).count();
+    return points.size() == 2
+        && peripherals == 1
+        && points.stream().allMatch(column -> words.mentions("pin", column.heading()));
   }
 
   /** {@code P3 | M1}: connectors, where {@code Pin Uno | Pin Nano} may be two boards of a kind. */
