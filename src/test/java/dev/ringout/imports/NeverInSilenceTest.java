@@ -281,4 +281,34 @@ class NeverInSilenceTest {
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().matches("(?s).*ESP32-GPIO4 +J2-1.*"), run.out());
   }
+
+  @Test
+  void pins_with_blanks_between_are_as_many_as_the_cores_or_asked() throws IOException {
+    String list =
+        """
+        Cable,From,Terminal,To,Terminal,Cores
+        C001,MCC1,"1,2",JB1,"1,2",2
+        C003,JB1,U V W PE,M1,U V W PE,4
+        """;
+    Run run = imported(list);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*JB1-W +M1-W.*"), run.out());
+    assertTrue(run.out().contains("6 wires"), run.out());
+    assertEquals(65, imported(list.replace("PE,4", "PE,5")).code());
+    assertEquals(65, imported(list.replace("Cores", "Note")).code());
+  }
+
+  @Test
+  void two_pins_joined_by_a_word_are_asked() throws IOException {
+    Run run =
+        imported(
+            """
+            De,Vers,Couleur,Longueur
+            Contrôleur A1,Sonde T1 fil rouge,rouge,2 m
+            Contrôleur A2,Sonde T1 fil blanc,blanc,2 m
+            Contrôleur B1 et B2,Relais R1 bobine,noir,1 m
+            """);
+    assertEquals(65, run.code(), run.out());
+    assertTrue(run.err().contains("B1 et B2"), run.err());
+  }
 }

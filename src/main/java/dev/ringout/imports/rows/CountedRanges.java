@@ -23,6 +23,9 @@ final class CountedRanges {
   private static final Pattern NUMBERS =
       Pattern.compile("(\\d{1,3})\\s?(?:-|\\.{2,3})\\s?(\\d{1,3})");
 
+  /** Short names with blanks between. */
+  static final Pattern APART = Pattern.compile("[\\w+-]{1,3}(?: +[\\w+-]{1,3})+");
+
   private final ListTable table;
   private final List<ListColumn> counts;
 
@@ -57,7 +60,9 @@ final class CountedRanges {
   private int size(Row row, Role end) {
     Optional<ListColumn> pins = table.column(end.pinOfEnd());
     return pins.isPresent()
-        ? size(NUMBERS.matcher(pins.get().textIn(row)), 1)
+        ? Math.max(
+            size(NUMBERS.matcher(pins.get().textIn(row)), 1),
+            apart(pins.get().textIn(row)).size())
         : size(RANGE.matcher(table.column(end).map(one -> one.textIn(row)).orElse("")), 2);
   }
 
@@ -65,6 +70,11 @@ final class CountedRanges {
     return range.matches()
         ? Integer.parseInt(range.group(first + 1)) - Integer.parseInt(range.group(first)) + 1
         : 0;
+  }
+
+  /** {@code U V W PE}: pins with nothing but blanks between; none where it is one pin. */
+  static List<String> apart(String text) {
+    return APART.matcher(text).matches() ? List.of(text.split(" +", -1)) : List.of();
   }
 
   /** The names of the cores where a range of them is counted; else none. */

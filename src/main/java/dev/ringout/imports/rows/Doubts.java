@@ -163,6 +163,8 @@ final class Doubts {
   private static final Pattern LISTED_PINS =
       Pattern.compile(".*\\s(?:(?=\\S*[\\d+\u2212-])\\S{1,8},\\s*)+(?=\\S*[\\d+\u2212-])\\S{1,8}");
 
+  private static final Pattern NUMBERED = Pattern.compile("[A-Za-z]{0,3}\\d{1,3}[A-Za-z+-]?");
+
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
 
   /** So many different words under a heading may be states; more are descriptions. */
@@ -428,6 +430,10 @@ final class Doubts {
         || isOtherItem(text, column)
         || SEVERAL_PINS.matcher(text).matches()
         || (column.role().isPinOfEnd() && BLANKS.matcher(text).matches())
+        || (column.role().isPinOfEnd()
+            && !ends.isPhrase(text)
+            && isUnusual(CountedRanges.APART, text, column))
+        || joinsPins(text)
         || (column.role().isPinOfEnd() && isUnusual(TWO_PINS, text, column))
         || isUnusual(COUNTED, text, column)
         || isUnusual(FOOTNOTED, text, column)
@@ -598,6 +604,16 @@ final class Doubts {
         && CellText.hasDigit(text)
         && PinList.range(text).size() < 2
         && ends.parseAll(text, column.grammar()).size() < 2;
+  }
+
+  /** {@code Controller B1 and B2}: two pins of it. */
+  private boolean joinsPins(String text) {
+    String[] parts = text.split(" +", -1);
+    int and = parts.length - 2;
+    return and > 1
+        && words.is("and", parts[and])
+        && NUMBERED.matcher(parts[and - 1]).matches()
+        && NUMBERED.matcher(parts[and + 1]).matches();
   }
 
   /** What no pin is called: a remark, an arrow, another full point beside it. */

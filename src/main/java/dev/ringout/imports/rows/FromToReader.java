@@ -358,6 +358,7 @@ class FromToReader extends TableReader {
     boolean spans = byCores || (pins.size() == 1 && ranges.isRange(pinText));
     String dotted = spans ? CountedRanges.dottedPins(pinText) : pinText;
     List<String> range = pins.size() == 1 ? PinList.range(dotted) : List.of();
+    pins = byCores && range.size() < 2 ? CountedRanges.apart(pinText) : pins;
     if (range.size() > 1 && (spans || isPlainRange(pinText))) {
       pins = range;
       findings.warning(cells.place(row, pin), new RowOddity.ReadAsRange(pinText, pins.size()));
