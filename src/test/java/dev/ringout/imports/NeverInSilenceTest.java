@@ -307,8 +307,36 @@ class NeverInSilenceTest {
             Contrôleur A1,Sonde T1 fil rouge,rouge,2 m
             Contrôleur A2,Sonde T1 fil blanc,blanc,2 m
             Contrôleur B1 et B2,Relais R1 bobine,noir,1 m
+            Contrôleur A3,LDR patte 2 et R1 patte 1,noir,1 m
             """);
     assertEquals(65, run.code(), run.out());
     assertTrue(run.err().contains("B1 et B2"), run.err());
+    assertTrue(run.err().contains("patte 2 et R1 patte 1"), run.err());
+  }
+
+  @Test
+  void pins_of_a_third_item_in_a_row_are_no_other_name() throws IOException {
+    Run run =
+        imported(
+            """
+            From (Board),Signal,Gauge pin,Lamp pin
+            IO5,SCL,SCL,SCL
+            IO4,SDA,SDA,SDA
+            """);
+    assertEquals(65, run.code(), run.out());
+  }
+
+  @Test
+  void a_name_with_a_remark_beside_the_same_without_is_said() throws IOException {
+    Run run =
+        imported(
+            """
+            From,To,Wire colour
+            Board GND pin,GND rail (-),Black
+            Board VIN pin,5V rail (+),Red
+            Gauge VCC,5V rail,Red
+            Gauge GND,GND rail,Black
+            """);
+    assertTrue(run.err().contains("GND rail (-)"), run.err());
   }
 }

@@ -606,14 +606,17 @@ final class Doubts {
         && ends.parseAll(text, column.grammar()).size() < 2;
   }
 
-  /** {@code Controller B1 and B2}: two pins of it. */
+  /** {@code Controller B1 and B2}, {@code LDR leg 2 and R1 leg 1}: two points. */
   private boolean joinsPins(String text) {
     String[] parts = text.split(" +", -1);
-    int and = parts.length - 2;
-    return and > 1
-        && words.is("and", parts[and])
-        && NUMBERED.matcher(parts[and - 1]).matches()
-        && NUMBERED.matcher(parts[and + 1]).matches();
+    for (int and = 2; and + 1 < parts.length; and++) {
+      if (words.is("and", parts[and])
+          && NUMBERED.matcher(parts[and - 1]).matches()
+          && NUMBERED.matcher(parts[parts.length - 1]).matches()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What no pin is called: a remark, an arrow, another full point beside it. */

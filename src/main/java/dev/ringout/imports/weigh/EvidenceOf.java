@@ -319,6 +319,7 @@ final class EvidenceOf {
       add(Kind.NO_END_NAMED, 0);
     }
     itemUnnamed(-40);
+    pinsOfOtherItems();
     left.pinsAcross();
     Share both = outcome.foundAtBothEnds();
     if (both.percent() >= 40) {
@@ -331,6 +332,17 @@ final class EvidenceOf {
     } else if (points.percent() >= 80) {
       add(Kind.ENDS_LOOK_LIKE_POINTS, 15, points);
     }
+  }
+
+  /** {@code Lamp pin} beside {@code Board pin}, of which one is taken for another name or a note. */
+  private void pinsOfOtherItems() {
+    String own = table.column(Role.PIN).map(ListColumn::item).orElse("");
+    table.columns().stream()
+        .filter(column -> column.role() == Role.POINTS || column.role() == Role.KEEP)
+        .filter(column -> column.known() && !column.isSaid() && !column.item().isEmpty())
+        .filter(column -> !own.isEmpty() && !column.item().equalsIgnoreCase(own))
+        .filter(column -> words.mentions("pin", column.heading()))
+        .forEach(left::addMatters);
   }
 
   /** Whether only the sheet's name tells to which item these pins belong. */
