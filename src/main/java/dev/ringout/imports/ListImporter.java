@@ -229,7 +229,7 @@ public final class ListImporter {
     for (Region region : regions) {
       weighed.add(weigher.weigh(region, regions.size() == 1 && filled == 1));
     }
-    weighed = Weigher.saidOfAll(Weigher.alike(weighed));
+    weighed = Weigher.saidOfAll(Weigher.openWhereItemsAreWired(Weigher.alike(weighed)));
     boolean any = weighed.stream().anyMatch(table -> table.best().wires() > 0);
     boolean joined = !options.joinBy().isEmpty();
     return any || joined

@@ -319,7 +319,7 @@ class NeverInSilenceTest {
     Run run =
         imported(
             """
-            From (Board),Signal,Gauge pin,Lamp pin
+            From (Board),Signal,Dial pin,Lamp pin
             IO5,SCL,SCL,SCL
             IO4,SDA,SDA,SDA
             """);
@@ -338,5 +338,25 @@ class NeverInSilenceTest {
             Gauge GND,GND rail,Black
             """);
     assertTrue(run.err().contains("GND rail (-)"), run.err());
+  }
+
+  @Test
+  void what_stands_beside_the_pins_of_an_item_that_others_are_wired_to_is_asked()
+      throws IOException {
+    Run run =
+        imported(
+            """
+            Servo Wire,Board Pin
+            Signal,D9
+            VCC,5V
+            GND,GND
+            ,
+            Sensor Pin,Board Pin
+            Trig,D10
+            Echo,D11
+            VCC,5V
+            """);
+    assertEquals(65, run.code(), run.out());
+    assertTrue(run.err().contains("A1: it is not certain"), run.err());
   }
 }

@@ -24,7 +24,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -95,6 +97,42 @@ public final class Weigher {
       alike.add(table.decided() || same.isEmpty() ? table : asAlike(table, same.get()));
     }
     return alike;
+  }
+
+  /**
+   * Tables that list pins of an item, with something beside them, of which no wires are taken, are
+   * open where another table is certain that tells wires to pins of that item.
+   */
+  public static List<Weighed> openWhereItemsAreWired(List<Weighed> tables) {
+    Set<String> wired = new HashSet<>();
+    for (Weighed table : tables) {
+      if (table.decided() && table.best().table().layout().tellsWires()) {
+        wired.addAll(itemsOfPins(table.best().table()));
+      }
+    }
+    return tables.stream()
+        .map(
+            table ->
+                !table.best().table().layout().tellsWires()
+                        && !table.best().isSaid()
+                        && table.mayTellWires()
+                        && itemsOfPins(table.best().table()).stream().anyMatch(wired::contains)
+                    ? table.open()
+                    : table)
+        .toList();
+  }
+
+  /** The items that headings of pins name. */
+  private static Set<String> itemsOfPins(ListTable table) {
+    Set<String> items = new HashSet<>();
+    for (ListColumn column : table.columns()) {
+      boolean pins =
+          column.role() == Role.PIN || column.role() == Role.POINTS || column.role().isPinOfEnd();
+      if (pins && column.known() && column.item().length() > 1) {
+        items.add(column.item().toLowerCase(Locale.ROOT));
+      }
+    }
+    return items;
   }
 
   /**
