@@ -297,4 +297,11 @@ class MoreWaysToWriteTest {
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().contains("3 links"), run.out());
   }
+
+  @Test
+  void the_leads_of_what_is_wired_to_a_board_are_its_pins() throws IOException {
+    Run run = imported("Servo Wire,Board Pin\nSignal,D9\nVCC,5V\nGND,GND\n");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("Servo-Signal"), run.out());
+  }
 }

@@ -346,7 +346,7 @@ class NeverInSilenceTest {
     Run run =
         imported(
             """
-            Servo Wire,Board Pin
+            Use,Board Pin
             Signal,D9
             VCC,5V
             GND,GND

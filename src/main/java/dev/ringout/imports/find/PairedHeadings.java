@@ -52,7 +52,8 @@ final class PairedHeadings {
                 column ->
                     column.role().isEnd()
                         || column.role() == Role.PIN
-                        || column.role() == Role.ITEM)
+                        || column.role() == Role.ITEM
+                        || isLeadOf(column, words))
             .toList();
     Optional<ListColumn> own = ends.stream().filter(one -> one.role() == Role.PIN).findFirst();
     Optional<ListColumn> far = ends.stream().filter(one -> isOfFarItem(one, words)).findFirst();
@@ -66,7 +67,9 @@ final class PairedHeadings {
     if (!two) {
       return columns;
     }
-    boolean from = far.get().role() == Role.FROM_PIN;
+    boolean first = far.get().index() < own.get().index();
+    boolean lead = far.get().role() == Role.WIRE && first;
+    boolean from = far.get().role() == Role.FROM_PIN || lead;
     return columns.stream()
         .map(
             column ->
@@ -85,7 +88,16 @@ final class PairedHeadings {
     boolean side = isOn(ONE_SIDE, column, words) || isOn(OTHER_SIDE, column, words);
     return !item.isEmpty()
         && !side
-        && (column.role().isPinOfEnd() || (column.role() == Role.FAR && led));
+        && (column.role().isPinOfEnd()
+            || (column.role() == Role.FAR && led)
+            || isLeadOf(column, words));
+  }
+
+  /** {@code Servo wire}: the leads that come out of it, by their names or colours. */
+  private static boolean isLeadOf(ListColumn column, Words words) {
+    return column.role() == Role.WIRE
+        && !column.item().isEmpty()
+        && words.mentions("peripheral", column.heading());
   }
 
   /**

@@ -234,11 +234,18 @@ final class EvidenceOf {
     }
   }
 
-  /** Whether one of two headings of pins says that its item is what the other's goes to. */
+  /**
+   * Whether one of two headings of pins says that its item is what the other's goes to, or that it
+   * is of leads.
+   */
   private boolean isHeadedFar() {
     return table.columns().stream()
         .filter(column -> column.role().isPinOfEnd() && !column.item().isEmpty())
-        .anyMatch(column -> words.mentions("far", column.heading()));
+        .anyMatch(
+            column ->
+                words.mentions("far", column.heading())
+                    || (words.mentions("peripheral", column.heading())
+                        && words.mentions("wire", column.heading())));
   }
 
   /** Two columns of pins of which one says what the other says: two names of the same ones. */
