@@ -490,8 +490,16 @@ final class EvidenceOf {
     List<ListColumn> points = table.columns(Role.POINTS);
     long peripherals =
         points.stream().filter(column -> words.mentions("peripheral", column.heading())).count();
+    long controllers =
+        points.stream().filter(column -> words.mentions("controller", column.heading())).count();
+    boolean others =
+        table.columns().stream()
+            .anyMatch(
+                column ->
+                    column.role() == Role.KEEP && !column.known() && !texts.isBlank(column));
     return points.size() == 2
-        && peripherals == 1
+        && !others
+        && (peripherals == 1 || controllers == 1)
         && points.stream().allMatch(column -> words.mentions("pin", column.heading()));
   }
 
