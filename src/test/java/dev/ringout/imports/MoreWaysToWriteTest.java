@@ -304,4 +304,27 @@ class MoreWaysToWriteTest {
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().contains("Servo-Signal"), run.out());
   }
+
+  @Test
+  void the_a_end_and_the_b_end_are_the_ends_of_a_wire() throws IOException {
+    Run run =
+        imported(
+            """
+            Wire,A end,,B end,
+            ,Conn,Pin,Conn,Pin
+            1,P101,A,J12,1
+            2,P101,B,J12,2
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*P101-B +J12-2.*"), run.out());
+  }
+
+  @Test
+  void a_strip_within_an_item_is_a_part_of_the_pin() throws IOException {
+    Run run = imported(
+            "Origine,Destinazione,Cavo\nQE1 / X1 / 3,M12 / U,W12\nQE1 / X1 / 4,M12 / V,W12\n"
+                + "QE1 / X1 / 5,M12 / W,W12\n");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*QE1-X1 / 3 +M12-U.*"), run.out());
+  }
 }

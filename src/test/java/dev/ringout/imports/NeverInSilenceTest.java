@@ -359,4 +359,12 @@ class NeverInSilenceTest {
     assertEquals(65, run.code(), run.out());
     assertTrue(run.err().contains("A1: it is not certain"), run.err());
   }
+
+  @Test
+  void signs_alone_are_the_name_of_nothing() throws IOException {
+    Run run =
+        imported("From,Pin,To,Pin\nK1,13,X1,1\nK1,14,X1,2\n\",,\",,X1,3\nK2,A1,X1,4\n");
+    assertEquals(65, run.code(), run.out());
+    assertTrue(run.err().contains("A4"), run.err());
+  }
 }

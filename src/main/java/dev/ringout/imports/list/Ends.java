@@ -97,6 +97,8 @@ public final class Ends {
       Pattern.compile("\\p{L}{1,2}|[|\u2502\u2503\u25cf\u2022\u25cb\u25a0\u25aa*+]{1,2}");
   private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
 
+  private static final Pattern SIGN_BEFORE = Pattern.compile("^[/:]\\s+(?=\\S)");
+
   private static final Pattern PHASE = Pattern.compile("(\\p{L}{3,15}) ([LTUVW][1-3])");
 
   private final Words words;
@@ -215,13 +217,18 @@ public final class Ends {
     return LED.matcher(text).matches();
   }
 
+  /** {@code X1 / 3} of {@code QE1 / X1 / 3}: the sign that parts a pin from its item goes. */
+  private static String withoutSign(String pin) {
+    return SIGN_BEFORE.matcher(pin.strip()).replaceFirst("");
+  }
+
   /** Parted at the last separator; as it looks where there is none. */
   private Text separated(String whole, String separator) {
     if (separator.equals(" ") && isLedByDesignator(whole)) {
       Text looks = parseNew(whole);
       int blank = whole.indexOf(' ');
       return looks.pin().isEmpty() || !isDesignator(looks.item())
-          ? new Text(whole.substring(0, blank), shell(whole.substring(blank + 1).strip()))
+          ? new Text(whole.substring(0, blank), shell(withoutSign(whole.substring(blank + 1))))
           : looks;
     }
     // What stands in brackets behind a point is a remark.

@@ -434,6 +434,7 @@ final class Doubts {
             && !ends.isPhrase(text)
             && isUnusual(CountedRanges.APART, text, column))
         || joinsPins(text)
+        || (!column.role().isPinOfEnd() && isNoName(text))
         || (column.role().isPinOfEnd() && isUnusual(TWO_PINS, text, column))
         || isUnusual(COUNTED, text, column)
         || isUnusual(FOOTNOTED, text, column)
@@ -617,6 +618,13 @@ final class Doubts {
       }
     }
     return false;
+  }
+
+  /** Signs alone; a mark of a question is what the program itself writes. */
+  private boolean isNoName(String text) {
+    return text.length() > 1
+        && !words.isDitto(text)
+        && text.chars().noneMatch(Character::isLetterOrDigit);
   }
 
   /** What no pin is called: a remark, an arrow, another full point beside it. */
