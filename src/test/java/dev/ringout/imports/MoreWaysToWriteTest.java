@@ -327,4 +327,11 @@ class MoreWaysToWriteTest {
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().matches("(?s).*QE1-X1 / 3 +M12-U.*"), run.out());
   }
+
+  @Test
+  void pins_under_the_designators_of_two_connectors_are_wired() throws IOException {
+    Run run = imported("P5 pin,J7 pin,Function\n1,1,TX\n2,2,RX\n3,5,CTS\n4,6,RTS\n");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*P5-3 +J7-5.*"), run.out());
+  }
 }

@@ -745,7 +745,11 @@ final class EvidenceOf {
     boolean parts =
         table.columns().stream().anyMatch(column -> words.is("parts", column.heading()));
     boolean ofWires =
-        isOfWires() || has(Role.SIGNAL) || has(Role.NET) || (bothNamed && points().percent() >= 60);
+        isOfWires()
+            || has(Role.SIGNAL)
+            || has(Role.NET)
+            || arePinsOfConnectors()
+            || (bothNamed && points().percent() >= 60);
     if (parts) {
       add(Kind.PARTS_LIST, ofWires ? -5 : -25);
     }
@@ -808,9 +812,24 @@ final class EvidenceOf {
     return lettered && !open;
   }
 
-  /** Whether a column gives a wire's number, gauge, colour or length. */
+  /** {@code P5 pin | J7 pin}: pins of items by their designators. */
+  private boolean arePinsOfConnectors() {
+    List<ListColumn> points = table.columns(Role.POINTS);
+    return table.layout() == Layout.ROW_NETS
+        && points.size() > 1
+        && points.stream()
+            .allMatch(
+                column ->
+                    Ends.isDesignator(column.item()) && words.mentions("pin", column.heading()));
+  }
+
+  /** Whether a column gives a wire's number, gauge, colour, length or pair. */
   private boolean isOfWires() {
-    return has(Role.GAUGE) || has(Role.COLOR) || has(Role.LENGTH) || has(Role.WIRE);
+    return has(Role.GAUGE)
+        || has(Role.COLOR)
+        || has(Role.LENGTH)
+        || has(Role.WIRE)
+        || has(Role.GROUP);
   }
 
   private void measurements() {
