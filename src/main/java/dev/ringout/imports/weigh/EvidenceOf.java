@@ -30,6 +30,9 @@ final class EvidenceOf {
   private static final Pattern ITEM_LIKE =
       Pattern.compile("(?=.*[A-Z])(?=.*\\d)[A-Z0-9][A-Z0-9_./-]{1,19}");
 
+  /** Designators of connectors: ASME Y14.44, from memory. */
+  private static final Pattern CONNECTOR = Pattern.compile("(?:[JPX]|CN|TB)\\d{1,3}[A-Z]?");
+
   private final Region region;
   private final Proposal proposal;
   private final ListTable table;
@@ -503,11 +506,13 @@ final class EvidenceOf {
         && points.stream().allMatch(column -> words.mentions("pin", column.heading()));
   }
 
-  /** {@code P3 | M1}: connectors, where {@code Pin Uno | Pin Nano} may be two boards of a kind. */
+  /** {@code P3 | M1}, {@code P5 pin | J7 pin}: connectors, where {@code Pin Uno | Pin Nano} may be two boards of a kind. */
   private boolean isHeadedByDesignators() {
     return table.columns().stream()
         .filter(column -> column.role() == Role.POINTS)
-        .allMatch(column -> Ends.isDesignator(column.heading()));
+        .allMatch(
+            column ->
+                Ends.isDesignator(column.heading()) || CONNECTOR.matcher(column.item()).matches());
   }
 
   /** {@code ORIGIN: MSB-1}: every cell begins with a word for its end, which is no item. */
@@ -748,7 +753,6 @@ final class EvidenceOf {
         isOfWires()
             || has(Role.SIGNAL)
             || has(Role.NET)
-            || arePinsOfConnectors()
             || (bothNamed && points().percent() >= 60);
     if (parts) {
       add(Kind.PARTS_LIST, ofWires ? -5 : -25);
@@ -810,17 +814,6 @@ final class EvidenceOf {
                         && !texts.isBlank(column)
                         && texts.filled(column).stream().allMatch(text -> text.length() <= 3));
     return lettered && !open;
-  }
-
-  /** {@code P5 pin | J7 pin}: pins of items by their designators. */
-  private boolean arePinsOfConnectors() {
-    List<ListColumn> points = table.columns(Role.POINTS);
-    return table.layout() == Layout.ROW_NETS
-        && points.size() > 1
-        && points.stream()
-            .allMatch(
-                column ->
-                    Ends.isDesignator(column.item()) && words.mentions("pin", column.heading()));
   }
 
   /** Whether a column gives a wire's number, gauge, colour, length or pair. */
