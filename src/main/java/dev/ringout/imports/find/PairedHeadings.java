@@ -33,9 +33,12 @@ final class PairedHeadings {
     return columns.stream()
         .map(
             column ->
-                columns.stream()
-                        .anyMatch(
-                            other -> other != column && other.key().equalsIgnoreCase(column.item()))
+                !column.isSaid()
+                        && columns.stream()
+                            .anyMatch(
+                                other ->
+                                    other.index() != column.index()
+                                        && other.key().equalsIgnoreCase(column.item()))
                     ? column.of("")
                     : column)
         .toList();
