@@ -321,7 +321,8 @@ class MoreWaysToWriteTest {
 
   @Test
   void a_strip_within_an_item_is_a_part_of_the_pin() throws IOException {
-    Run run = imported(
+    Run run =
+        imported(
             "Origine,Destinazione,Cavo\nQE1 / X1 / 3,M12 / U,W12\nQE1 / X1 / 4,M12 / V,W12\n"
                 + "QE1 / X1 / 5,M12 / W,W12\n");
     assertEquals(0, run.code(), run.err());

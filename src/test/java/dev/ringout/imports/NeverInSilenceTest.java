@@ -199,9 +199,7 @@ class NeverInSilenceTest {
             "--column",
             "B=To");
     assertTrue(
-        run.err()
-            .contains(
-                "read as said, and yet 1 of 5 wires would run from a point to itself"),
+        run.err().contains("read as said, and yet 1 of 5 wires would run from a point to itself"),
         run.err());
   }
 
@@ -257,8 +255,7 @@ class NeverInSilenceTest {
     assertTrue(asked.out().contains("--column 'unit!A5!A=Pin'"), asked.out());
     Run run = imported(list, "--column", "unit!A5!A=From Pin", "--column", "unit!A5!B=To Pin");
     assertEquals(0, run.code(), run.err());
-    assertTrue(
-        run.out().contains("P1-1") && run.out().contains("ESP32-GPIO4"), run.out());
+    assertTrue(run.out().contains("P1-1") && run.out().contains("ESP32-GPIO4"), run.out());
   }
 
   @Test
@@ -362,8 +359,7 @@ class NeverInSilenceTest {
 
   @Test
   void signs_alone_are_the_name_of_nothing() throws IOException {
-    Run run =
-        imported("From,Pin,To,Pin\nK1,13,X1,1\nK1,14,X1,2\n\",,\",,X1,3\nK2,A1,X1,4\n");
+    Run run = imported("From,Pin,To,Pin\nK1,13,X1,1\nK1,14,X1,2\n\",,\",,X1,3\nK2,A1,X1,4\n");
     assertEquals(65, run.code(), run.out());
     assertTrue(run.err().contains("A4"), run.err());
   }

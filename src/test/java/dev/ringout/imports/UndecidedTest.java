@@ -176,8 +176,7 @@ class UndecidedTest {
     for (String way : page.split("\n {2}(?=\\d\\. )", -1)) {
       List<List<String>> commands = commands(way);
       String oneLine = way.replaceAll("\\s+", " ");
-      Matcher first =
-          Pattern.compile("runs from (.+?) (?:terminal|\\(no)").matcher(oneLine);
+      Matcher first = Pattern.compile("runs from (.+?) (?:terminal|\\(no)").matcher(oneLine);
       if (!commands.isEmpty() && first.find()) {
         List<String> command = commands.get(0);
         List<String> options = command.subList(3, command.size());

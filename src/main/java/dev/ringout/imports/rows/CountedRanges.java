@@ -1,7 +1,7 @@
 package dev.ringout.imports.rows;
 
-import dev.ringout.imports.list.Layout;
 import dev.ringout.cells.PinList;
+import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
@@ -61,8 +61,7 @@ final class CountedRanges {
     Optional<ListColumn> pins = table.column(end.pinOfEnd());
     return pins.isPresent()
         ? Math.max(
-            size(NUMBERS.matcher(pins.get().textIn(row)), 1),
-            apart(pins.get().textIn(row)).size())
+            size(NUMBERS.matcher(pins.get().textIn(row)), 1), apart(pins.get().textIn(row)).size())
         : size(RANGE.matcher(table.column(end).map(one -> one.textIn(row)).orElse("")), 2);
   }
 

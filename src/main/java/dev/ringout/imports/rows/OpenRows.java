@@ -170,8 +170,7 @@ final class OpenRows {
       if (several.stream()
           .anyMatch(
               other ->
-                  other.index() != column.index()
-                      && strokes(other.textIn(row)) == strokes(text))) {
+                  other.index() != column.index() && strokes(other.textIn(row)) == strokes(text))) {
         return Optional.of(new Open(column, new RowOddity.EndInDoubt(text), true));
       }
     }

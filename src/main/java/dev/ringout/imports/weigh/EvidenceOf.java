@@ -344,7 +344,9 @@ final class EvidenceOf {
     }
   }
 
-  /** {@code Lamp pin} beside {@code Board pin}, of which one is taken for another name or a note. */
+  /**
+   * {@code Lamp pin} beside {@code Board pin}, of which one is taken for another name or a note.
+   */
   private void pinsOfOtherItems() {
     String own = table.column(Role.PIN).map(ListColumn::item).orElse("");
     table.columns().stream()
@@ -498,15 +500,17 @@ final class EvidenceOf {
     boolean others =
         table.columns().stream()
             .anyMatch(
-                column ->
-                    column.role() == Role.KEEP && !column.known() && !texts.isBlank(column));
+                column -> column.role() == Role.KEEP && !column.known() && !texts.isBlank(column));
     return points.size() == 2
         && !others
         && (peripherals == 1 || controllers == 1)
         && points.stream().allMatch(column -> words.mentions("pin", column.heading()));
   }
 
-  /** {@code P3 | M1}, {@code P5 pin | J7 pin}: connectors, where {@code Pin Uno | Pin Nano} may be two boards of a kind. */
+  /**
+   * {@code P3 | M1}, {@code P5 pin | J7 pin}: connectors, where {@code Pin Uno | Pin Nano} may be
+   * two boards of a kind.
+   */
   private boolean isHeadedByDesignators() {
     return table.columns().stream()
         .filter(column -> column.role() == Role.POINTS)
@@ -750,10 +754,7 @@ final class EvidenceOf {
     boolean parts =
         table.columns().stream().anyMatch(column -> words.is("parts", column.heading()));
     boolean ofWires =
-        isOfWires()
-            || has(Role.SIGNAL)
-            || has(Role.NET)
-            || (bothNamed && points().percent() >= 60);
+        isOfWires() || has(Role.SIGNAL) || has(Role.NET) || (bothNamed && points().percent() >= 60);
     if (parts) {
       add(Kind.PARTS_LIST, ofWires ? -5 : -25);
     }

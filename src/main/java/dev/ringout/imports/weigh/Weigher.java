@@ -478,7 +478,13 @@ public final class Weigher {
       return item.isEmpty()
           ? said
           : new ListColumn(
-              index, headed.heading(), role, ListColumn.OF_ITEM, item, headed.known(), said.certainty());
+              index,
+              headed.heading(),
+              role,
+              ListColumn.OF_ITEM,
+              item,
+              headed.known(),
+              said.certainty());
     }
   }
 
@@ -532,8 +538,7 @@ public final class Weigher {
     for (ListColumn column : one.proposal().table().columns()) {
       if (column.role() == Role.PIN || column.role() == Role.FAR || column.role() == Role.FAR_PIN) {
         said.add("--column");
-        said.add(
-            where + Place.columnLetters(column.index()) + "=" + column.role().title());
+        said.add(where + Place.columnLetters(column.index()) + "=" + column.role().title());
       }
     }
     if (several) {
