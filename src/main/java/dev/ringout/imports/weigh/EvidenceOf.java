@@ -193,6 +193,8 @@ final class EvidenceOf {
       add(Kind.PINS_BESIDE_ITEMS, 40);
     } else if (from || to) {
       add(Kind.ONE_END_NAMED, 20);
+    } else if (headed && isOfPeripheral()) {
+      add(Kind.ITEMS_IN_HEADINGS, 20);
     } else {
       add(Kind.NO_END_NAMED, 0);
     }
@@ -492,7 +494,11 @@ final class EvidenceOf {
    * one use.
    */
   private boolean isOfPeripheral() {
-    List<ListColumn> points = table.columns(Role.POINTS);
+    List<ListColumn> points =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.POINTS || column.role().isPinOfEnd())
+            .filter(column -> !column.item().isEmpty())
+            .toList();
     long peripherals =
         points.stream().filter(column -> words.mentions("peripheral", column.heading())).count();
     long controllers =
