@@ -14,6 +14,7 @@ import dev.ringout.imports.join.WireEnds;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.Hypothesis;
@@ -54,6 +55,9 @@ import java.util.function.UnaryOperator;
 
 /** Reads a wire list in any layout. */
 public final class ListImporter {
+  /** What counts less against a way is of an odd row or two, which are told by themselves. */
+  private static final int LEAST_AGAINST = -10;
+
   private final Words words;
   private final ImportOptions options;
   private final UnaryOperator<String> noteHeading;
@@ -188,7 +192,11 @@ public final class ListImporter {
     Grid asked = Said.of(shape.rows(), whole.name()).map(whole::only).orElse(whole);
     Grid grid = turnedWhereOnItsSide(corrected.of(asked));
     HeadingReader headings =
-        new HeadingReader(words, options.columnsOf(whole.name()), grid.width());
+        new HeadingReader(
+            words,
+            options.columnsOf(whole.name()),
+            row -> options.columnsOf(whole.name(), row),
+            grid.width());
     OptionalInt headingRow =
         Said.of(shape.headingRows(), whole.name()).map(OptionalInt::of).orElse(OptionalInt.empty());
     TableFinder.Said said = new TableFinder.Said(headingRow, shape.items());
@@ -221,7 +229,7 @@ public final class ListImporter {
     for (Region region : regions) {
       weighed.add(weigher.weigh(region, regions.size() == 1 && filled == 1));
     }
-    weighed = Weigher.saidOfAll(Weigher.alike(weighed));
+    weighed = Weigher.saidOfAll(Weigher.openWhereItemsAreWired(Weigher.alike(weighed)));
     boolean any = weighed.stream().anyMatch(table -> table.best().wires() > 0);
     boolean joined = !options.joinBy().isEmpty();
     return any || joined
@@ -303,9 +311,26 @@ public final class ListImporter {
       if (said && isLayoutSaid(table)) {
         new LayoutAlone(findings).report(way);
       }
+      if (said) {
+        speaksAgainst(way);
+      }
       first = false;
       lastHeading = table.headingRow();
       lastRow = lastRowOf(table);
+    }
+  }
+
+  /** The way is the user's word; what its wires look like is said all the same. */
+  private void speaksAgainst(Hypothesis way) {
+    ListTable table = way.table();
+    List<Evidence> against =
+        way.evidence().stream()
+            .filter(found -> found.kind().isOfWires() && found.points() <= LEAST_AGAINST)
+            .toList();
+    if (table.layout().tellsWires() && !against.isEmpty()) {
+      findings.warning(
+          table.grid().place(Math.max(1, table.headingRow()), table.firstColumn()),
+          new SheetOddity.SpeaksAgainst(against));
     }
   }
 

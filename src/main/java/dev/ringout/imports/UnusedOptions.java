@@ -104,7 +104,7 @@ final class UnusedOptions {
   }
 
   private static boolean hasColumn(Weighed table, String name) {
-    String column = ImportOptions.columnOn(table.sheet(), name);
+    String column = ImportOptions.columnOn(table.sheet(), table.firstCell(), name);
     return table.best().table().columns().stream()
         .anyMatch(one -> isHeading(one, column) || Place.columnLetters(one.index()).equals(column));
   }

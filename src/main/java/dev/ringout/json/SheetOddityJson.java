@@ -145,4 +145,10 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   public Reason columnsGuessed(SheetOddity.ColumnsGuessed odd) {
     return Reason.of("columns-guessed").with("columns", odd.columns());
   }
+
+  @Override
+  public Reason speaksAgainst(SheetOddity.SpeaksAgainst odd) {
+    return Reason.of("speaks-against")
+        .with("found", odd.found().stream().map(one -> one.kind().word()).toList());
+  }
 }

@@ -3,6 +3,7 @@ package dev.ringout.words;
 import dev.ringout.imports.list.SheetOddity;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import java.util.stream.Collectors;
 
 /** What is odd about a sheet, or about what was said of the list, as a sentence. */
 final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
@@ -193,5 +194,13 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
         "no heading says so, but these columns look like ends: "
             + String.join(", ", odd.columns())
             + "; --column says what each is");
+  }
+
+  @Override
+  public OddityWords speaksAgainst(SheetOddity.SpeaksAgainst odd) {
+    return OddityWords.of(
+        "read as said, and yet "
+            + odd.found().stream().map(HypothesisWords::evidence).collect(Collectors.joining("; "))
+            + ": look at its wires");
   }
 }

@@ -130,7 +130,7 @@ class MoreWaysToWriteTest {
   void pins_of_which_the_user_does_not_say_the_item_are_no_items() throws IOException {
     Run run =
         imported(
-            "Display pin,Signal,Board pin\n1,VCC,1\n2,GND,6\n",
+            "Device pin,Signal,Connector pin\n1,VCC,1\n2,GND,6\n",
             "--column",
             "A=From Pin",
             "--column",
@@ -267,5 +267,72 @@ class MoreWaysToWriteTest {
             "row-nets");
     assertFalse(run.out().contains("Lever-Dial Pin"), run.out());
     assertFalse(run.out().contains("Board-Connection"), run.out());
+  }
+
+  @Test
+  void as_many_cores_as_pins_from_and_to_are_as_many_wires() throws IOException {
+    String list =
+        """
+        Cable,Core,From,Terminal,To,Terminal
+        W101,1,X1,1,M1,U1
+        W101,2,X1,2,M1,V1
+        W103,1-4,X2,1-4,K1,5-8
+        """;
+    Run run = imported(list);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("6 wires"), run.out());
+    assertTrue(run.out().matches("(?s).*\\n +3 +X2-3 +K1-7.*"), run.out());
+    assertEquals(65, imported(list.replace("1-4,X2", "1-3,X2")).code());
+  }
+
+  @Test
+  void what_drives_a_motor_is_no_motor() throws IOException {
+    Run run = imported("Motor Driver Pin,Board Pin\nIN1,D5\nIN2,D6\nENA,D9\n");
+    assertTrue(run.out().contains("Motor Driver-IN1"), run.out());
+  }
+
+  @Test
+  void a_net_and_its_nodes_are_headings_of_nets() throws IOException {
+    Run run = imported("Net,Nodes\n24V,\"PS1-1, K1-A1, S1-3\"\n0V,\"PS1-2, K1-A2\"\n");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("3 links"), run.out());
+  }
+
+  @Test
+  void the_leads_of_what_is_wired_to_a_board_are_its_pins() throws IOException {
+    Run run = imported("Servo Wire,Board Pin\nSignal,D9\nVCC,5V\nGND,GND\n");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("Servo-Signal"), run.out());
+  }
+
+  @Test
+  void the_a_end_and_the_b_end_are_the_ends_of_a_wire() throws IOException {
+    Run run =
+        imported(
+            """
+            Wire,A end,,B end,
+            ,Conn,Pin,Conn,Pin
+            1,P101,A,J12,1
+            2,P101,B,J12,2
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*P101-B +J12-2.*"), run.out());
+  }
+
+  @Test
+  void a_strip_within_an_item_is_a_part_of_the_pin() throws IOException {
+    Run run =
+        imported(
+            "Origine,Destinazione,Cavo\nQE1 / X1 / 3,M12 / U,W12\nQE1 / X1 / 4,M12 / V,W12\n"
+                + "QE1 / X1 / 5,M12 / W,W12\n");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*QE1-X1 / 3 +M12-U.*"), run.out());
+  }
+
+  @Test
+  void pins_under_the_designators_of_two_connectors_are_wired() throws IOException {
+    Run run = imported("P5 pin,J7 pin,Function\n1,1,TX\n2,2,RX\n3,5,CTS\n4,6,RTS\n");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*P5-3 +J7-5.*"), run.out());
   }
 }

@@ -159,6 +159,36 @@ class UndecidedTest {
     }
   }
 
+  /** Three ends in a row; a terminal between; items under headings that say nothing of it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        LETTERS,
+        SIDES,
+        "From (Board),Signal,Dial pin,Lamp pin\nIO5,SCL,SCL,SCL\nIO4,SDA,SDA,SDA\n",
+        "Morsetto,Da,A,Colore\n1,QG-1,M1-U,nero\n2,QG-2,M1-V,nero\n3,QG-3,M1-W,nero\n",
+        "Coil,Driver OUT,Pin,Color\nCyl 1,OUT 1,34-pin pin 3,Y\nCyl 2,OUT 2,34-pin pin 4,R\n"
+            + "Cyl 3,OUT 3,34-pin pin 5,O\n"
+      })
+  void the_command_that_is_shown_makes_the_wires_that_are_shown(String text) throws IOException {
+    Path list = list(text);
+    String page = run(list).out();
+    for (String way : page.split("\n {2}(?=\\d\\. )", -1)) {
+      List<List<String>> commands = commands(way);
+      String oneLine = way.replaceAll("\\s+", " ");
+      Matcher first = Pattern.compile("runs from (.+?) (?:terminal|\\(no)").matcher(oneLine);
+      if (!commands.isEmpty() && first.find()) {
+        List<String> command = commands.get(0);
+        List<String> options = command.subList(3, command.size());
+        String item = first.group(1);
+        List<String> wires = wires(list, options.toArray(String[]::new));
+        assertTrue(
+            wires.stream().anyMatch(wire -> wire.startsWith(item)),
+            options + " was shown from " + item + " and made " + wires);
+      }
+    }
+  }
+
   @Test
   void json_has_every_way_with_its_score_its_evidence_and_its_options() throws IOException {
     Map<String, Object> json = JSON.std.mapFrom(run(list(SIDES), "--json").out());

@@ -10,6 +10,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import dev.ringout.harness.Wiring;
+import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Finding;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
@@ -95,6 +96,8 @@ class EveryOddityTest {
             Layout.NET_LIST,
             RowOddity.Mark.class,
             new RowOddity.Mark("X", 2),
+            Evidence.class,
+            new Evidence(Evidence.Kind.SELF, -40, 3, 20, ""),
             WiringOddity.Run.class,
             new WiringOddity.Run("J1-A", "P2-1"));
     Object sample = samples.get(type);

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -63,20 +64,38 @@ public final class HeadingReader {
 
   private final Words words;
   private final Map<String, ColumnChoice> overrides;
+  private final IntFunction<Map<String, ColumnChoice>> byRow;
   private final int width;
   private final Map<String, ListColumn> headings = new HashMap<>();
 
   /**
    * Headings in these words; what the user says of one overrules them.
    *
+   * @param overrides what is said of the sheet as a whole
+   * @param byRow what is said of tables with headings in a row, and of the sheet as a whole
    * @param width how many columns the sheet has: their letters are no headings
    */
-  public HeadingReader(Words words, Map<String, ColumnChoice> overrides, int width) {
+  public HeadingReader(
+      Words words,
+      Map<String, ColumnChoice> overrides,
+      IntFunction<Map<String, ColumnChoice>> byRow,
+      int width) {
+    this.byRow = byRow;
     this.width = width;
     this.words = words;
     this.overrides = new HashMap<>();
     overrides.forEach(
         (heading, choice) -> this.overrides.put(CellText.headingKey(heading), choice));
+  }
+
+  /** Headings in these words, of which the user says nothing. */
+  public static HeadingReader unsaid(Words words) {
+    return new HeadingReader(words, Map.of(), row -> Map.of(), 0);
+  }
+
+  /** The reader of the headings of one row. */
+  HeadingReader ofRow(int row) {
+    return new HeadingReader(words, byRow.apply(row), byRow, width);
   }
 
   private boolean isLetterOfColumn(String heading) {
@@ -146,7 +165,7 @@ public final class HeadingReader {
       } else if (!kind.isEmpty()) {
         thing = better(thing, kind);
       } else if (!part.kinds().contains("filler")) {
-        rest.add(part.phrase());
+        rest.addAll(List.of(part.phrase().split(" ", -1)));
       }
     }
     boolean taggedEnd =
@@ -219,6 +238,7 @@ public final class HeadingReader {
     StringBuilder item = new StringBuilder();
     String before = "";
     String between = "";
+    String device = "";
     boolean designated = false;
     for (String word : heading.strip().split("[\\s_]+", -1)) {
       List<String> tokens = Words.tokens(word);
@@ -226,12 +246,15 @@ public final class HeadingReader {
         // "RACK A": a letter alone is no name.
         boolean kind = word.length() == 1 && words.isAny("item", before);
         boolean first = item.length() == 0;
-        item.append(first ? "" : between + " ").append(kind && first ? before + " " + word : word);
+        String led = device.isEmpty() || Ends.isDesignator(word) ? word : device + " " + word;
+        item.append(first ? "" : between + " ")
+            .append(kind && first ? before + " " + word : first ? led : word);
         designated |= Ends.isDesignator(word);
         between = "";
       } else if (item.length() > 0 && isPartOfName(word)) {
         between += " " + word;
       }
+      device = words.isAny("kind of device", word) ? word : "";
       before = word;
     }
     String name = designated || between.isEmpty() ? item.toString() : item + between;
@@ -243,13 +266,16 @@ public final class HeadingReader {
     return words.isAny("part of name", word);
   }
 
-  /** {@code Jack} of "Jack pin": what kind of connector it is may be all that a list calls it. */
+  /**
+   * {@code Jack} of "Jack pin", {@code Sensor} of "Sensor pin": what kind of thing it is may be all
+   * that a list calls it.
+   */
   private String kindOfConnector(String heading) {
     String[] both = heading.strip().split("[\\s_]+", -1);
     boolean named =
         both.length == 2
-            && words.isAny("connector kind", both[0])
-            && words.isAny("before pin", both[1]);
+            && (words.isAny("connector kind", both[0]) || words.isAny("kind of device", both[0]))
+            && (words.isAny("before pin", both[1]) || words.isAny("far", both[1]));
     return named ? both[0] : "";
   }
 

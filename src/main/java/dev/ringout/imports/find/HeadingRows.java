@@ -25,6 +25,8 @@ final class HeadingRows {
   private static final int ROWS_USUAL = 9;
   private static final int ROWS_COMPARED = 40;
   private static final int PINS_ACROSS = 4;
+  private static final int ROWS_BELOW = 1;
+  private static final int LONGEST_HEADING = 40;
 
   /** {@code J1 - 12 way}, {@code Plug X1 (12 pins)}: an item and its size, and no heading. */
   private static final Pattern SIZED =
@@ -132,7 +134,10 @@ final class HeadingRows {
       }
       boolean again = sameCells(row, heading) >= 2;
       boolean candidate =
-          again ? isHeading(row) : mayFollow(i) && (isPlainHeading(row) || isUnderTitle(i));
+          again
+              ? isHeading(row)
+              : mayFollow(i) && (isPlainHeading(row) || isUnderTitle(i))
+                  || isOverOtherColumns(i, from);
       boolean ofOthers = again && isUnderItems(i);
       if (candidate && isWideEnough(i) && (ofOthers || !isRepeat(row, heading))) {
         return i;
@@ -165,6 +170,55 @@ final class HeadingRows {
         && most
         && !points
         && (words < texts.size() || isHeading(rows.get(index)));
+  }
+
+  /**
+   * Behind a gap a row with a word for a column and no point, over rows that fill its columns and
+   * no others, where the rows above fill other ones: {@code Board Pin | LCD Connection} below a
+   * list of five columns.
+   */
+  private boolean isOverOtherColumns(int index, int from) {
+    List<Row> rows = grid.rows();
+    Row row = rows.get(index);
+    boolean gap = index > from && row.number() > rows.get(index - 1).number() + 1;
+    if (!gap || filled(row) < 2 || !looksLikeHeadings(row)) {
+      return false;
+    }
+    Set<Integer> own = columnsOf(row);
+    int below = index + 1;
+    while (below < rows.size() && rows.get(below).number() == rows.get(below - 1).number() + 1) {
+      if (!own.containsAll(columnsOf(rows.get(below)))) {
+        return false;
+      }
+      below++;
+    }
+    long others =
+        rows.subList(from, index).stream()
+            .filter(above -> filled(above) > 1 && !own.containsAll(columnsOf(above)))
+            .count();
+    return below > index + ROWS_BELOW && others * 2 > index - from;
+  }
+
+  private boolean looksLikeHeadings(Row row) {
+    boolean word = false;
+    for (Cell cell : row.cells()) {
+      String text = CellText.clean(cell.text());
+      if (Ends.looksLikePoint(text) || CellText.isDigits(text) || text.length() > LONGEST_HEADING) {
+        return false;
+      }
+      word |= !text.isEmpty() && headings.isHeading(text);
+    }
+    return word;
+  }
+
+  private static Set<Integer> columnsOf(Row row) {
+    Set<Integer> columns = new HashSet<>();
+    for (int column = 1; column <= row.cells().size(); column++) {
+      if (!row.cell(column).isBlank()) {
+        columns.add(column);
+      }
+    }
+    return columns;
   }
 
   /** The same headings once more under the names of other items, one over each column of pins. */
@@ -324,7 +378,9 @@ final class HeadingRows {
         return false;
       } else if (headings.isHeading(text)) {
         known++;
-        if (headings.role(text) != Role.KEEP) {
+        if (words.is("points", text)) {
+          roles.add(Role.POINTS);
+        } else if (headings.role(text) != Role.KEEP) {
           roles.add(headings.role(text));
         }
       }

@@ -8,7 +8,6 @@ import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -49,7 +48,7 @@ public final class OnItsSide {
 
   /** The headings of both ends that stand in a column, each with two cells beside it, or none. */
   private static List<String> headings(List<Row> rows, int column, Words words) {
-    HeadingReader reader = new HeadingReader(words, Map.of(), 0);
+    HeadingReader reader = HeadingReader.unsaid(words);
     List<String> headings = new ArrayList<>();
     Set<Role> roles = EnumSet.noneOf(Role.class);
     int filled = 0;

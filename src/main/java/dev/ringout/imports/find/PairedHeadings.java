@@ -6,6 +6,8 @@ import dev.ringout.imports.list.Words;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -22,7 +24,83 @@ final class PairedHeadings {
 
   /** The columns of one row of headings, the second end of each pair among them. */
   static List<ListColumn> in(List<ListColumn> columns, Words words, HeadingReader headings) {
-    return sides(toBesideFrom(columns, words, headings), words, headings);
+    List<ListColumn> sided = sides(toBesideFrom(columns, words, headings), words, headings);
+    return ofTwoItems(withoutKinds(sided), words);
+  }
+
+  /** {@code Module pin} beside {@code Module}: the column says which module it is. */
+  private static List<ListColumn> withoutKinds(List<ListColumn> columns) {
+    return columns.stream()
+        .map(
+            column ->
+                !column.isSaid()
+                        && columns.stream()
+                            .anyMatch(
+                                other ->
+                                    other.index() != column.index()
+                                        && other.key().equalsIgnoreCase(column.item()))
+                    ? column.of("")
+                    : column)
+        .toList();
+  }
+
+  /**
+   * {@code Board pin | To lamp pin}, {@code Board pin | Lamp connection}: pins of the two items
+   * that the headings name, where no other column names an end.
+   */
+  private static List<ListColumn> ofTwoItems(List<ListColumn> columns, Words words) {
+    List<ListColumn> ends =
+        columns.stream()
+            .filter(
+                column ->
+                    column.role().isEnd()
+                        || column.role() == Role.PIN
+                        || column.role() == Role.ITEM
+                        || isLeadOf(column, words))
+            .toList();
+    Optional<ListColumn> own = ends.stream().filter(one -> one.role() == Role.PIN).findFirst();
+    Optional<ListColumn> far = ends.stream().filter(one -> isOfFarItem(one, words)).findFirst();
+    boolean two =
+        ends.size() == 2
+            && own.isPresent()
+            && far.isPresent()
+            && ends.stream().noneMatch(ListColumn::isSaid)
+            && !own.get().item().isEmpty()
+            && !own.get().item().equalsIgnoreCase(far.get().item());
+    if (!two) {
+      return columns;
+    }
+    boolean first = far.get().index() < own.get().index();
+    boolean lead = far.get().role() == Role.WIRE && first;
+    boolean from = far.get().role() == Role.FROM_PIN || lead;
+    return columns.stream()
+        .map(
+            column ->
+                column.equals(own.get())
+                    ? column.as(from ? Role.TO_PIN : Role.FROM_PIN, column.certainty())
+                    : column.equals(far.get())
+                        ? column.as(from ? Role.FROM_PIN : Role.TO_PIN, column.certainty())
+                        : column)
+        .toList();
+  }
+
+  /** Whether a heading begins with the item whose pins it says that others go to. */
+  private static boolean isOfFarItem(ListColumn column, Words words) {
+    String item = column.item().toLowerCase(Locale.ROOT);
+    boolean led = column.key().startsWith(item + " ");
+    boolean side = isOn(ONE_SIDE, column, words) || isOn(OTHER_SIDE, column, words);
+    return !item.isEmpty()
+        && !side
+        && (column.role().isPinOfEnd()
+            || (column.role() == Role.FAR && led)
+            || isLeadOf(column, words));
+  }
+
+  /** {@code Servo wire}: the leads that come out of it, by their names or colours. */
+  private static boolean isLeadOf(ListColumn column, Words words) {
+    return column.role() == Role.WIRE
+        && !column.item().isEmpty()
+        && words.mentions("peripheral", column.heading());
   }
 
   /**

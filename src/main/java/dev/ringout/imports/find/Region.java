@@ -51,6 +51,11 @@ public record Region(
   }
 
   /** The table, its columns settled. */
+  /** The same table with its columns read otherwise. */
+  public Region with(List<ListColumn> otherColumns) {
+    return new Region(grid, headingRow, firstColumn, lastColumn, otherColumns, item, body, outside);
+  }
+
   ListTable settled(List<ListColumn> settledColumns, Layout layout) {
     return new ListTable(
         grid, headingRow, firstColumn, lastColumn, settledColumns, layout, item, body);

@@ -168,12 +168,13 @@ public final class TableFinder {
   }
 
   private List<ListColumn> columns(Row row) {
+    HeadingReader own = headings.ofRow(row.number());
     List<ListColumn> columns = new ArrayList<>();
     int width = Math.max(row.cells().size(), grid.width());
     for (int column = 1; column <= width; column++) {
-      columns.add(headings.understand(column, oneLine(row.cell(column))));
+      columns.add(own.understand(column, oneLine(row.cell(column))));
     }
-    return withoutOld(PairedHeadings.in(columns, words, headings));
+    return withoutOld(PairedHeadings.in(columns, words, own));
   }
 
   /**
@@ -202,6 +203,7 @@ public final class TableFinder {
   }
 
   private List<ListColumn> columns(Row first, Row second) {
+    HeadingReader own = headings.ofRow(first.number());
     List<ListColumn> columns = new ArrayList<>();
     String last = "";
     boolean next = true;
@@ -218,9 +220,9 @@ public final class TableFinder {
         continue;
       }
       boolean alone = over.isEmpty() || below.isEmpty() || below.equals(over);
-      columns.add(headings.understand(column, alone ? top + below : over + " " + below));
+      columns.add(own.understand(column, alone ? top + below : over + " " + below));
     }
-    return withoutOld(PairedHeadings.in(columns, words, headings));
+    return withoutOld(PairedHeadings.in(columns, words, own));
   }
 
   /** Whether the heading on the left also stands over this column: merged, or an end's name. */
@@ -252,12 +254,13 @@ public final class TableFinder {
   /** A list without headings: columns by their cells, in the order in which lists are written. */
   private void withoutHeading() {
     List<Row> rows = grid.rows();
-    List<ListColumn> columns = HeadingLess.columns(rows, grid.width(), words, headings);
+    HeadingReader own = headings.ofRow(rows.isEmpty() ? 1 : rows.get(0).number());
+    List<ListColumn> columns = HeadingLess.columns(rows, grid.width(), words, own);
     if (columns.isEmpty()) {
-      columns = HeadingLess.paths(rows, grid.width(), words, headings);
+      columns = HeadingLess.paths(rows, grid.width(), words, own);
     }
     if (columns.isEmpty()) {
-      columns = HeadingLess.open(rows, grid.width(), words, headings);
+      columns = HeadingLess.open(rows, grid.width(), words, own);
     }
     if (columns.isEmpty()) {
       above.addAll(rows);

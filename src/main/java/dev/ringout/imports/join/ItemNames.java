@@ -25,6 +25,8 @@ final class ItemNames {
   private static final Pattern ASPECTS =
       Pattern.compile("(?:[=+][A-Za-z0-9.]+)*-([A-Z]{1,4}\\d{1,4})");
 
+  private static final Pattern REMARK_BEHIND = Pattern.compile("(?<=\\S) \\([^()]*\\)$");
+
   private final ListFindings findings;
   private final Map<String, String> spelling = new HashMap<>();
   private final Map<String, String> other = new HashMap<>();
@@ -225,10 +227,11 @@ final class ItemNames {
     return text;
   }
 
-  /** {@code X1} of {@code -X1} and of {@code =A1+S2-X1}. */
+  /** {@code X1} of {@code -X1} and of {@code =A1+S2-X1}; without a remark behind it. */
   private static String withoutAspects(String item) {
     Matcher aspects = ASPECTS.matcher(item);
-    return aspects.matches() ? aspects.group(1) : item;
+    String bare = aspects.matches() ? aspects.group(1) : item;
+    return REMARK_BEHIND.matcher(bare).replaceFirst("");
   }
 
   private void sayOnce(Place place, WiringOddity oddity) {
@@ -238,8 +241,9 @@ final class ItemNames {
   }
 
   /**
-   * Items whose names differ in zeros alone, or in the signs of aspects before them ({@code -X1}
-   * and {@code X1}; signs of IEC 81346-1, from memory): perhaps one.
+   * Items whose names differ in zeros alone, in a remark behind them ({@code GND rail} and {@code
+   * GND rail (-)}), or in the signs of aspects before them ({@code -X1} and {@code X1}; signs of
+   * IEC 81346-1, from memory): perhaps one.
    */
   void reportTwins(List<String> items, Map<String, Place> places) {
     Map<String, List<String>> byKey = new HashMap<>();

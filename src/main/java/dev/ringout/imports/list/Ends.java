@@ -97,6 +97,10 @@ public final class Ends {
       Pattern.compile("\\p{L}{1,2}|[|\u2502\u2503\u25cf\u2022\u25cb\u25a0\u25aa*+]{1,2}");
   private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
 
+  private static final Pattern SIGN_BEFORE = Pattern.compile("^[/:]\\s+(?=\\S)");
+
+  private static final Pattern PHASE = Pattern.compile("(\\p{L}{3,15}) ([LTUVW][1-3])");
+
   private final Words words;
   private final Map<Grammar, Map<String, Text>> read = new HashMap<>();
 
@@ -213,13 +217,18 @@ public final class Ends {
     return LED.matcher(text).matches();
   }
 
+  /** {@code X1 / 3} of {@code QE1 / X1 / 3}: the sign that parts a pin from its item goes. */
+  private static String withoutSign(String pin) {
+    return SIGN_BEFORE.matcher(pin.strip()).replaceFirst("");
+  }
+
   /** Parted at the last separator; as it looks where there is none. */
   private Text separated(String whole, String separator) {
     if (separator.equals(" ") && isLedByDesignator(whole)) {
       Text looks = parseNew(whole);
       int blank = whole.indexOf(' ');
       return looks.pin().isEmpty() || !isDesignator(looks.item())
-          ? new Text(whole.substring(0, blank), shell(whole.substring(blank + 1).strip()))
+          ? new Text(whole.substring(0, blank), shell(withoutSign(whole.substring(blank + 1))))
           : looks;
     }
     // What stands in brackets behind a point is a remark.
@@ -255,6 +264,10 @@ public final class Ends {
     Matcher remarked = REMARKED.matcher(text);
     if (remarked.matches() && looksLikePoint(remarked.group(1))) {
       return parseNew(remarked.group(1));
+    }
+    Optional<Text> phase = phase(text);
+    if (phase.isPresent()) {
+      return phase.get();
     }
     String bare = withoutItemWords(text);
     if (!bare.equals(text)) {
@@ -315,6 +328,17 @@ public final class Ends {
       at = text.indexOf(' ', start);
     }
     return text;
+  }
+
+  /**
+   * {@code Motor U1}, {@code Panel L1}: the terminal of a phase, and no designator (markings of IEC
+   * 60445, from memory).
+   */
+  private Optional<Text> phase(String text) {
+    Matcher phase = PHASE.matcher(text);
+    return phase.matches() && words.isAny("phased", phase.group(1))
+        ? Optional.of(new Text(phase.group(1), phase.group(2)))
+        : Optional.empty();
   }
 
   /** A splice's or a ground's own designator, which says by itself that it is one point. */

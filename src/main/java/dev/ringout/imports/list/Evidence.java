@@ -106,6 +106,26 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     /** A table with the same headings is read so for certain. */
     SAME_HEADINGS;
 
+    /** Whether it is about the wires that a way makes, and not about the words of its headings. */
+    public boolean isOfWires() {
+      return switch (this) {
+        case ENDS_LOOK_LIKE_NOTHING,
+            ITEM_UNKNOWN,
+            PINS_AGAIN,
+            MANY_FAR_ENDS,
+            SELF,
+            NUMBERS_NOT_TWICE,
+            POINTS_LEFT_OUT,
+            ONE_ITEM_ACROSS,
+            SAME_TEXT_ACROSS,
+            NAMES_DIFFER,
+            QUANTITIES,
+            ROWS_OUTSIDE ->
+            true;
+        default -> false;
+      };
+    }
+
     /** The word used in machine-readable output: {@code pins-once}. */
     public String word() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What the user has said about a shop's lists. It is final: no evidence overrules it.
  *
  * @param columns headings, or letters of columns, and what they are; a sheet's name and an
- *     exclamation mark may stand before
+ *     exclamation mark may stand before, and after these the first cell of a table and another
  * @param joinBy headings of columns whose texts name nets: rows with the same text are one net
  * @param marks marks of a matrix that are wires
  * @param onePoint items without pins that are one point, however often they are named
@@ -28,6 +30,9 @@ public record ImportOptions(
     Map<String, String> header,
     Shape shape,
     Corrections corrections) {
+  /** {@code A7!B}: a column of the table that begins in a cell. */
+  private static final Pattern OF_TABLE = Pattern.compile("[A-Z]{1,3}(\\d{1,7})!(.+)");
+
   /** In place of an item: every item that is named without a pin. */
   public static final String ALL = "all";
 
@@ -87,26 +92,47 @@ public record ImportOptions(
     return new ImportOptions(Map.of(), Set.of(), Set.of(), Set.of());
   }
 
-  /** What is said of a sheet's columns. */
+  /** What is said of the columns of a sheet as a whole. */
   public Map<String, ColumnChoice> columnsOf(String sheet) {
     Map<String, ColumnChoice> own = new LinkedHashMap<>();
     columns.forEach(
         (name, choice) -> {
           String column = columnOn(sheet, name);
-          if (!column.isEmpty()) {
+          if (!OF_TABLE.matcher(column).matches()) {
             own.put(column, choice);
           }
         });
     return own;
   }
 
-  /** The column that a name means on a sheet, or empty where it is said of another sheet. */
-  public static String columnOn(String sheet, String name) {
+  /** What is said of the columns of the tables of a sheet whose headings stand in this row. */
+  public Map<String, ColumnChoice> columnsOf(String sheet, int headingRow) {
+    Map<String, ColumnChoice> own = columnsOf(sheet);
+    columns.forEach(
+        (name, choice) -> {
+          Matcher table = OF_TABLE.matcher(columnOn(sheet, name));
+          if (table.matches() && table.group(1).equals(Integer.toString(headingRow))) {
+            own.put(table.group(2), choice);
+          }
+        });
+    return own;
+  }
+
+  /** The column that a name means on a sheet; the name as it is where it is said of another. */
+  private static String columnOn(String sheet, String name) {
     String prefix = sheet + "!";
-    if (name.startsWith(prefix)) {
-      return name.substring(prefix.length());
-    }
-    return name;
+    return name.startsWith(prefix) ? name.substring(prefix.length()) : name;
+  }
+
+  /**
+   * The column that a name means in a table; the name as it is where it is said of another.
+   *
+   * @param firstCell where the table begins
+   */
+  public static String columnOn(String sheet, String firstCell, String name) {
+    String prefix = firstCell + "!";
+    String column = columnOn(sheet, name);
+    return column.startsWith(prefix) ? column.substring(prefix.length()) : column;
   }
 
   /** Whether rows with the same text under a heading are one net. */

@@ -370,6 +370,24 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** What the cells say against the way to read a table that the user chose. */
+  record SpeaksAgainst(List<Evidence> found) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public SpeaksAgainst {
+      found = List.copyOf(found);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.speaksAgainst(this);
+    }
+  }
+
   /** The headings stand below each other in the first column. */
   record LiesOnItsSide(List<String> headings) implements SheetOddity {
     /** Keeps a copy of what is listed. */
@@ -424,6 +442,8 @@ public sealed interface SheetOddity extends Oddity {
     T columnLeftOut(ColumnLeftOut odd);
 
     T columnsGuessed(ColumnsGuessed odd);
+
+    T speaksAgainst(SpeaksAgainst odd);
 
     /** Rows above the headings are read like those below. */
     T rowsAboveRead(RowsAboveRead odd);

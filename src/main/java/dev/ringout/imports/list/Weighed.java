@@ -55,7 +55,12 @@ public record Weighed(
             && hypotheses.stream()
                 .filter(way -> way.score() >= best().score())
                 .anyMatch(Weighed::namesBothEnds);
-    return isLost ? new Weighed(sheet, firstCell, hypotheses, Standing.OPEN) : this;
+    return isLost ? open() : this;
+  }
+
+  /** The same table, not certain. */
+  public Weighed open() {
+    return new Weighed(sheet, firstCell, hypotheses, Standing.OPEN);
   }
 
   private static boolean namesBothEnds(Hypothesis way) {

@@ -163,6 +163,8 @@ final class Doubts {
   private static final Pattern LISTED_PINS =
       Pattern.compile(".*\\s(?:(?=\\S*[\\d+\u2212-])\\S{1,8},\\s*)+(?=\\S*[\\d+\u2212-])\\S{1,8}");
 
+  private static final Pattern NUMBERED = Pattern.compile("[A-Za-z]{0,3}\\d{1,3}[A-Za-z+-]?");
+
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
 
   /** So many different words under a heading may be states; more are descriptions. */
@@ -428,6 +430,11 @@ final class Doubts {
         || isOtherItem(text, column)
         || SEVERAL_PINS.matcher(text).matches()
         || (column.role().isPinOfEnd() && BLANKS.matcher(text).matches())
+        || (column.role().isPinOfEnd()
+            && !ends.isPhrase(text)
+            && isUnusual(CountedRanges.APART, text, column))
+        || joinsPins(text)
+        || (!column.role().isPinOfEnd() && isNoName(text))
         || (column.role().isPinOfEnd() && isUnusual(TWO_PINS, text, column))
         || isUnusual(COUNTED, text, column)
         || isUnusual(FOOTNOTED, text, column)
@@ -598,6 +605,26 @@ final class Doubts {
         && CellText.hasDigit(text)
         && PinList.range(text).size() < 2
         && ends.parseAll(text, column.grammar()).size() < 2;
+  }
+
+  /** {@code Controller B1 and B2}, {@code LDR leg 2 and R1 leg 1}: two points. */
+  private boolean joinsPins(String text) {
+    String[] parts = text.split(" +", -1);
+    for (int and = 2; and + 1 < parts.length; and++) {
+      if (words.is("and", parts[and])
+          && NUMBERED.matcher(parts[and - 1]).matches()
+          && NUMBERED.matcher(parts[parts.length - 1]).matches()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Signs alone; a mark of a question is what the program itself writes. */
+  private boolean isNoName(String text) {
+    return text.length() > 1
+        && !words.isDitto(text)
+        && text.chars().noneMatch(Character::isLetterOrDigit);
   }
 
   /** What no pin is called: a remark, an arrow, another full point beside it. */

@@ -181,8 +181,10 @@ class FromToReader extends TableReader {
     }
     if (starts.size() == finishes.size()) {
       say(row, new RowOddity.AsManyAtBothEnds());
+      List<String> cores = counted.are(row) ? CountedRanges.names(name) : List.of();
       for (int i = 0; i < starts.size(); i++) {
-        add(row, Draft.numbered(name, i), starts.get(i), finishes.get(i), List.of());
+        String core = cores.size() == starts.size() ? cores.get(i) : Draft.numbered(name, i);
+        add(row, core, starts.get(i), finishes.get(i), List.of());
       }
     } else if (starts.size() == 1 && joined) {
       say(row, new RowOddity.OneConductorOnSeveral());
@@ -348,14 +350,16 @@ class FromToReader extends TableReader {
       }
       return points;
     }
-    if (pins.size() == 1 && ranges.isOpen(pinText)) {
+    boolean byCores = pins.size() == 1 && counted.are(row);
+    if (pins.size() == 1 && !byCores && ranges.isOpen(pinText)) {
       error(row, pin, new RowOddity.EndInDoubt(pinText));
       cells.lose();
     }
-    boolean counted = pins.size() == 1 && ranges.isRange(pinText);
-    String dotted = counted ? pinText.replaceFirst("\\s?-\\s?", "..") : pinText;
+    boolean spans = byCores || (pins.size() == 1 && ranges.isRange(pinText));
+    String dotted = spans ? CountedRanges.dottedPins(pinText) : pinText;
     List<String> range = pins.size() == 1 ? PinList.range(dotted) : List.of();
-    if (range.size() > 1 && (counted || isPlainRange(pinText))) {
+    pins = byCores && range.size() < 2 ? CountedRanges.apart(pinText) : pins;
+    if (range.size() > 1 && (spans || isPlainRange(pinText))) {
       pins = range;
       findings.warning(cells.place(row, pin), new RowOddity.ReadAsRange(pinText, pins.size()));
     }

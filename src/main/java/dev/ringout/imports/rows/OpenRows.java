@@ -48,7 +48,10 @@ final class OpenRows {
   record Open(ListColumn column, RowOddity oddity, boolean lost) {}
 
   Optional<Open> of(Row row) {
-    return takenOut(row).or(() -> parted(row)).or(() -> cores(row));
+    return takenOut(row)
+        .or(() -> parted(row))
+        .or(() -> cores(row))
+        .or(() -> namesBetweenStrokes(row));
   }
 
   /** {@code #2} before a row, as before hardly another. */
@@ -153,6 +156,29 @@ final class OpenRows {
     return table.columns().stream()
         .filter(column -> column.role().isEnd())
         .anyMatch(column -> pieces(column.textIn(row)) == count);
+  }
+
+  /** {@code 3.3V / GND} beside {@code 3V3 / GND}: as many wires as there are names, or one pin. */
+  private Optional<Open> namesBetweenStrokes(Row row) {
+    List<ListColumn> several =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.PIN || column.role() == Role.POINTS)
+            .filter(column -> strokes(column.textIn(row)) > 0)
+            .toList();
+    for (ListColumn column : several) {
+      String text = column.textIn(row);
+      if (several.stream()
+          .anyMatch(
+              other ->
+                  other.index() != column.index() && strokes(other.textIn(row)) == strokes(text))) {
+        return Optional.of(new Open(column, new RowOddity.EndInDoubt(text), true));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static int strokes(String text) {
+    return text.split(" / ", -1).length - 1;
   }
 
   private static int pieces(String text) {

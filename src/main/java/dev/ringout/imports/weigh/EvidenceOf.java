@@ -30,6 +30,9 @@ final class EvidenceOf {
   private static final Pattern ITEM_LIKE =
       Pattern.compile("(?=.*[A-Z])(?=.*\\d)[A-Z0-9][A-Z0-9_./-]{1,19}");
 
+  /** Designators of connectors: ASME Y14.44, from memory. */
+  private static final Pattern CONNECTOR = Pattern.compile("(?:[JPX]|CN|TB)\\d{1,3}[A-Z]?");
+
   private final Region region;
   private final Proposal proposal;
   private final ListTable table;
@@ -184,12 +187,14 @@ final class EvidenceOf {
       add(Kind.BOTH_ENDS_NAMED, 25);
     } else if (from && to) {
       add(Kind.BOTH_ENDS_NAMED, 60);
-    } else if (twins) {
+    } else if (twins || (headed && isHeadedFar())) {
       add(Kind.BOTH_ENDS_NAMED, 45);
     } else if (pinsBesideItems()) {
       add(Kind.PINS_BESIDE_ITEMS, 40);
     } else if (from || to) {
       add(Kind.ONE_END_NAMED, 20);
+    } else if (headed && isOfPeripheral()) {
+      add(Kind.ITEMS_IN_HEADINGS, 20);
     } else {
       add(Kind.NO_END_NAMED, 0);
     }
@@ -232,6 +237,20 @@ final class EvidenceOf {
     } else if (points.percent() >= 80 && proposal.doubt() != Doubt.NUMBER_MAY_BE_PIN) {
       add(Kind.ENDS_LOOK_LIKE_POINTS, pins || points.percent() >= 90 ? 35 : 25, points);
     }
+  }
+
+  /**
+   * Whether one of two headings of pins says that its item is what the other's goes to, or that it
+   * is of leads.
+   */
+  private boolean isHeadedFar() {
+    return table.columns().stream()
+        .filter(column -> column.role().isPinOfEnd() && !column.item().isEmpty())
+        .anyMatch(
+            column ->
+                words.mentions("far", column.heading())
+                    || (words.mentions("peripheral", column.heading())
+                        && words.mentions("wire", column.heading())));
   }
 
   /** Two columns of pins of which one says what the other says: two names of the same ones. */
@@ -312,6 +331,7 @@ final class EvidenceOf {
       add(Kind.NO_END_NAMED, 0);
     }
     itemUnnamed(-40);
+    pinsOfOtherItems();
     left.pinsAcross();
     Share both = outcome.foundAtBothEnds();
     if (both.percent() >= 40) {
@@ -324,6 +344,19 @@ final class EvidenceOf {
     } else if (points.percent() >= 80) {
       add(Kind.ENDS_LOOK_LIKE_POINTS, 15, points);
     }
+  }
+
+  /**
+   * {@code Lamp pin} beside {@code Board pin}, of which one is taken for another name or a note.
+   */
+  private void pinsOfOtherItems() {
+    String own = table.column(Role.PIN).map(ListColumn::item).orElse("");
+    table.columns().stream()
+        .filter(column -> column.role() == Role.POINTS || column.role() == Role.KEEP)
+        .filter(column -> column.known() && !column.isSaid() && !column.item().isEmpty())
+        .filter(column -> !own.isEmpty() && !column.item().equalsIgnoreCase(own))
+        .filter(column -> words.mentions("pin", column.heading()))
+        .forEach(left::addMatters);
   }
 
   /** Whether only the sheet's name tells to which item these pins belong. */
@@ -390,6 +423,9 @@ final class EvidenceOf {
           (called ? -15 : -30) * Math.min(unknown, 2),
           new Share(unknown, named + unknown));
     }
+    if (unknown == 0 && isOfPeripheral()) {
+      add(Kind.ITEMS_IN_HEADINGS, 15);
+    }
     Share marks = texts.marks(table);
     if (marks.percent() >= 30) {
       add(Kind.COLUMN_MATTERS, -100, "x");
@@ -453,11 +489,40 @@ final class EvidenceOf {
     }
   }
 
-  /** {@code P3 | M1}: connectors, where {@code Pin Uno | Pin Nano} may be two boards of a kind. */
+  /**
+   * {@code Display pin | Board pin}: what is wired to a board; the pins of two boards may only have
+   * one use.
+   */
+  private boolean isOfPeripheral() {
+    List<ListColumn> points =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.POINTS || column.role().isPinOfEnd())
+            .filter(column -> !column.item().isEmpty())
+            .toList();
+    long peripherals =
+        points.stream().filter(column -> words.mentions("peripheral", column.heading())).count();
+    long controllers =
+        points.stream().filter(column -> words.mentions("controller", column.heading())).count();
+    boolean others =
+        table.columns().stream()
+            .anyMatch(
+                column -> column.role() == Role.KEEP && !column.known() && !texts.isBlank(column));
+    return points.size() == 2
+        && !others
+        && (peripherals == 1 || controllers == 1)
+        && points.stream().allMatch(column -> words.mentions("pin", column.heading()));
+  }
+
+  /**
+   * {@code P3 | M1}, {@code P5 pin | J7 pin}: connectors, where {@code Pin Uno | Pin Nano} may be
+   * two boards of a kind.
+   */
   private boolean isHeadedByDesignators() {
     return table.columns().stream()
         .filter(column -> column.role() == Role.POINTS)
-        .allMatch(column -> Ends.isDesignator(column.heading()));
+        .allMatch(
+            column ->
+                Ends.isDesignator(column.heading()) || CONNECTOR.matcher(column.item()).matches());
   }
 
   /** {@code ORIGIN: MSB-1}: every cell begins with a word for its end, which is no item. */
@@ -758,9 +823,13 @@ final class EvidenceOf {
     return lettered && !open;
   }
 
-  /** Whether a column gives a wire's number, gauge, colour or length. */
+  /** Whether a column gives a wire's number, gauge, colour, length or pair. */
   private boolean isOfWires() {
-    return has(Role.GAUGE) || has(Role.COLOR) || has(Role.LENGTH) || has(Role.WIRE);
+    return has(Role.GAUGE)
+        || has(Role.COLOR)
+        || has(Role.LENGTH)
+        || has(Role.WIRE)
+        || has(Role.GROUP);
   }
 
   private void measurements() {

@@ -509,7 +509,7 @@ final class LeftOver {
   /** Columns of points or items of which nothing is made. */
   void columnsUnused() {
     for (ListColumn column : table.columns()) {
-      if (looksUnused(column)) {
+      if (looksUnused(column) && !texts.isBlank(column)) {
         boolean block = table.layout() == Layout.BLOCK && headed;
         add(Kind.COLUMN_UNUSED, block ? -10 : -60, column.heading());
       }

@@ -76,7 +76,7 @@ final class TableTexts {
   }
 
   boolean isBlank(ListColumn column) {
-    return rows.stream().allMatch(row -> row.cell(column.index()).isBlank());
+    return rows.stream().map(column::textIn).allMatch(text -> text.isEmpty() || text.equals("-"));
   }
 
   /** Whether its cells do not all say the same, a blank being something else. */

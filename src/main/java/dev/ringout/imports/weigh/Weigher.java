@@ -4,6 +4,7 @@ import dev.ringout.imports.find.Proposals;
 import dev.ringout.imports.find.Proposals.Doubt;
 import dev.ringout.imports.find.Proposals.Proposal;
 import dev.ringout.imports.find.Region;
+import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Evidence;
@@ -24,10 +25,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Weighs the ways to read a table by evidence. Certain is one whose evidence is enough by itself
@@ -95,6 +99,42 @@ public final class Weigher {
       alike.add(table.decided() || same.isEmpty() ? table : asAlike(table, same.get()));
     }
     return alike;
+  }
+
+  /**
+   * Tables that list pins of an item, with something beside them, of which no wires are taken, are
+   * open where another table is certain that tells wires to pins of that item.
+   */
+  public static List<Weighed> openWhereItemsAreWired(List<Weighed> tables) {
+    Set<String> wired = new HashSet<>();
+    for (Weighed table : tables) {
+      if (table.decided() && table.best().table().layout().tellsWires()) {
+        wired.addAll(itemsOfPins(table.best().table()));
+      }
+    }
+    return tables.stream()
+        .map(
+            table ->
+                !table.best().table().layout().tellsWires()
+                        && !table.best().isSaid()
+                        && table.mayTellWires()
+                        && itemsOfPins(table.best().table()).stream().anyMatch(wired::contains)
+                    ? table.open()
+                    : table)
+        .toList();
+  }
+
+  /** The items that headings of pins name. */
+  private static Set<String> itemsOfPins(ListTable table) {
+    Set<String> items = new HashSet<>();
+    for (ListColumn column : table.columns()) {
+      boolean pins =
+          column.role() == Role.PIN || column.role() == Role.POINTS || column.role().isPinOfEnd();
+      if (pins && column.known() && column.item().length() > 1) {
+        items.add(column.item().toLowerCase(Locale.ROOT));
+      }
+    }
+    return items;
   }
 
   /**
@@ -206,6 +246,15 @@ public final class Weigher {
               headed -> headed.index() == column.index() && headed.item().equals(column.item()));
     }
 
+    /** Whether a heading says that a column is an end, or a part of one. */
+    boolean isHeadedAsEnd(ListColumn column) {
+      return region.columns().stream()
+          .filter(headed -> headed.index() == column.index() && !headed.isSaid())
+          .map(ListColumn::role)
+          .anyMatch(
+              role -> role.isEnd() || role == Role.PIN || role == Role.ITEM || role == Role.POINTS);
+    }
+
     private boolean isByCells() {
       return proposal.doubt() == Doubt.ENDS_BY_CELLS;
     }
@@ -243,8 +292,9 @@ public final class Weigher {
                       other.layout() == one.layout()
                           && other.outcome().joins().equals(one.outcome().joins())
                           && other.score() >= one.score());
+      boolean never = !isAsShown(one, texts);
       boolean leavesOut = one.isShownOnly() && !one.isOfOtherEnds() && one.has(Kind.COLUMN_MATTERS);
-      if (!same && !leavesOut) {
+      if (!same && !leavesOut && !never) {
         tried.add(one);
       }
     }
@@ -383,7 +433,9 @@ public final class Weigher {
                 .count()
             > 1;
     if (one.isOfOtherEnds()) {
-      return endsByLetter(one, where);
+      return ends(one).stream()
+          .flatMap(column -> Stream.of("--column", column.option(where)))
+          .toList();
     }
     if (one.isShownOnly()) {
       return namesAsEnds(one, several, where);
@@ -405,7 +457,7 @@ public final class Weigher {
           .forEach(
               column -> {
                 said.add("--column");
-                said.add(sheetOf(where) + Place.columnLetters(column.index()) + "=Both Pins");
+                said.add(where + Place.columnLetters(column.index()) + "=Both Pins");
               });
     } else {
       said.add("--separator");
@@ -414,25 +466,70 @@ public final class Weigher {
     return said;
   }
 
+  /** What the user would say of a column. */
+  private record SaidColumn(int index, Role role, String item) {
+    String option(String where) {
+      String of = item.isEmpty() ? "" : " (" + item + ")";
+      return where + Place.columnLetters(index) + "=" + role.title() + of;
+    }
+
+    ListColumn of(ListColumn headed) {
+      ListColumn said = headed.as(role, ColumnCertainty.SAID);
+      return item.isEmpty()
+          ? said
+          : new ListColumn(
+              index,
+              headed.heading(),
+              role,
+              ListColumn.OF_ITEM,
+              item,
+              headed.known(),
+              said.certainty());
+    }
+  }
+
   /** Which two columns are the ends; the pins beside them are theirs. */
-  private static List<String> endsByLetter(Tried one, String where) {
-    List<String> said = new ArrayList<>();
+  private static List<SaidColumn> ends(Tried one) {
+    List<SaidColumn> said = new ArrayList<>();
     ListTable table = one.proposal().table();
     for (ListColumn column : table.columns()) {
       boolean headed =
           (column.role() == Role.FROM_PIN && table.column(Role.FROM).isEmpty())
               || (column.role() == Role.TO_PIN && table.column(Role.TO).isEmpty());
       if (headed || column.role() == Role.FROM || column.role() == Role.TO) {
-        said.add("--column");
-        said.add(
-            sheetOf(where)
-                + Place.columnLetters(column.index())
-                + "="
-                + column.role().title()
-                + (headed && !one.isNamedByHeading(column) ? " (" + column.item() + ")" : ""));
+        boolean named = headed && !one.isNamedByHeading(column);
+        said.add(new SaidColumn(column.index(), column.role(), named ? column.item() : ""));
+      } else if (!column.role().isEnd() && one.isHeadedAsEnd(column)) {
+        // Else its heading makes it an end once more.
+        said.add(new SaidColumn(column.index(), Role.KEEP, ""));
       }
     }
     return said;
+  }
+
+  /** Whether what the user would say of the columns makes the wires that are shown. */
+  private boolean isAsShown(Tried one, TableTexts texts) {
+    if (!one.isOfOtherEnds()) {
+      return true;
+    }
+    Region region = one.region();
+    List<SaidColumn> said = ends(one);
+    List<ListColumn> columns =
+        region.columns().stream()
+            .map(
+                column ->
+                    said.stream()
+                        .filter(ends -> ends.index() == column.index())
+                        .findFirst()
+                        .map(ends -> ends.of(column))
+                        .orElse(column))
+            .toList();
+    Region asSaid = region.with(columns);
+    return Proposals.of(asSaid, words, impliedBy(columns), Optional.empty()).proposals().stream()
+        .map(proposal -> tryOut(asSaid, proposal, texts))
+        .max(Comparator.comparingInt(Weigher::rank))
+        .filter(taken -> taken.outcome().joins().equals(one.outcome().joins()))
+        .isPresent();
   }
 
   /** Which column holds the pins, and which what they go to. */
@@ -441,8 +538,7 @@ public final class Weigher {
     for (ListColumn column : one.proposal().table().columns()) {
       if (column.role() == Role.PIN || column.role() == Role.FAR || column.role() == Role.FAR_PIN) {
         said.add("--column");
-        said.add(
-            sheetOf(where) + Place.columnLetters(column.index()) + "=" + column.role().title());
+        said.add(where + Place.columnLetters(column.index()) + "=" + column.role().title());
       }
     }
     if (several) {
@@ -454,9 +550,5 @@ public final class Weigher {
       said.add(where + one.proposal().table().grid().name());
     }
     return said;
-  }
-
-  private static String sheetOf(String where) {
-    return where.isEmpty() ? "" : where.substring(0, where.indexOf('!') + 1);
   }
 }

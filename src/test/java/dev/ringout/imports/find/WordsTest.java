@@ -26,7 +26,7 @@ class WordsTest {
   private final Words words = Words.standard();
 
   private ListColumn column(String heading) {
-    return new HeadingReader(words, Map.of(), 0).understand(1, heading);
+    return HeadingReader.unsaid(words).understand(1, heading);
   }
 
   @ParameterizedTest
