@@ -136,7 +136,7 @@ final class HeadingRows {
       boolean candidate =
           again
               ? isHeading(row)
-              : mayFollow(i) && (isPlainHeading(row) || isUnderTitle(i))
+              : (mayFollow(i) && (isPlainHeading(row) || isUnderTitle(i)))
                   || isOverOtherColumns(i, from);
       boolean ofOthers = again && isUnderItems(i);
       if (candidate && isWideEnough(i) && (ofOthers || !isRepeat(row, heading))) {
