@@ -323,8 +323,12 @@ class MoreWaysToWriteTest {
   void a_strip_within_an_item_is_a_part_of_the_pin() throws IOException {
     Run run =
         imported(
-            "Origine,Destinazione,Cavo\nQE1 / X1 / 3,M12 / U,W12\nQE1 / X1 / 4,M12 / V,W12\n"
-                + "QE1 / X1 / 5,M12 / W,W12\n");
+            """
+            Origine,Destinazione,Cavo
+            QE1 / X1 / 3,M12 / U,W12
+            QE1 / X1 / 4,M12 / V,W12
+            QE1 / X1 / 5,M12 / W,W12
+            """);
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().matches("(?s).*QE1-X1 / 3 +M12-U.*"), run.out());
   }

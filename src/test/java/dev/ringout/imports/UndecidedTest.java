@@ -165,10 +165,23 @@ class UndecidedTest {
       strings = {
         LETTERS,
         SIDES,
-        "From (Board),Signal,Dial pin,Lamp pin\nIO5,SCL,SCL,SCL\nIO4,SDA,SDA,SDA\n",
-        "Morsetto,Da,A,Colore\n1,QG-1,M1-U,nero\n2,QG-2,M1-V,nero\n3,QG-3,M1-W,nero\n",
-        "Coil,Driver OUT,Pin,Color\nCyl 1,OUT 1,34-pin pin 3,Y\nCyl 2,OUT 2,34-pin pin 4,R\n"
-            + "Cyl 3,OUT 3,34-pin pin 5,O\n"
+        """
+        From (Board),Signal,Dial pin,Lamp pin
+        IO5,SCL,SCL,SCL
+        IO4,SDA,SDA,SDA
+        """,
+        """
+        Morsetto,Da,A,Colore
+        1,QG-1,M1-U,nero
+        2,QG-2,M1-V,nero
+        3,QG-3,M1-W,nero
+        """,
+        """
+        Coil,Driver OUT,Pin,Color
+        Cyl 1,OUT 1,34-pin pin 3,Y
+        Cyl 2,OUT 2,34-pin pin 4,R
+        Cyl 3,OUT 3,34-pin pin 5,O
+        """
       })
   void the_command_that_is_shown_makes_the_wires_that_are_shown(String text) throws IOException {
     Path list = list(text);
