@@ -107,7 +107,8 @@ class CommandsInDocsTest {
               ? folder.resolve(text.replaceFirst("^/", "")) + (text.endsWith("/") ? "/" : "")
               : text);
     }
-    if (command.matches("(?:units|store|people) ?.*|.*\\b(?:unit|station):.*")) {
+    boolean ofStore = command.matches("(?:units|store|people) ?.*|.*\\b(?:unit|station):.*");
+    if (ofStore && !command.contains("--store")) {
       words.add("--store");
       words.add(folder.resolve("ringout.db"));
     }

@@ -104,16 +104,18 @@ public final class CutLine implements AutoCloseable {
 
   private void pump(Socket from, Socket to, boolean toServer) {
     byte[] buffer = new byte[65536];
-    boolean holds = false;
+    int behind = 0;
     boolean silent = false;
     try {
       InputStream in = from.getInputStream();
       OutputStream out = to.getOutputStream();
       for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
         String text = new String(buffer, 0, n, StandardCharsets.ISO_8859_1);
-        // Behind what is kept comes its commit, whose own words the driver says once only.
-        boolean last = holds;
-        holds = toServer && !losesCommitOf.isEmpty() && text.contains(losesCommitOf);
+        // Behind what is kept it is counted, and then comes its commit, whose own words the driver
+        // says once only.
+        boolean last = behind == 1;
+        boolean holds = toServer && !losesCommitOf.isEmpty() && text.contains(losesCommitOf);
+        behind = holds ? 2 : Math.max(0, behind - 1);
         cut |= last;
         silent |= swallows;
         if (!silent && (toServer || !cut)) {

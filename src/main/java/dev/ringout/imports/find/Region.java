@@ -50,12 +50,12 @@ public record Region(
     return filled > 1 && same == filled;
   }
 
-  /** The table, its columns settled. */
   /** The same table with its columns read otherwise. */
   public Region with(List<ListColumn> otherColumns) {
     return new Region(grid, headingRow, firstColumn, lastColumn, otherColumns, item, body, outside);
   }
 
+  /** The table, its columns settled. */
   ListTable settled(List<ListColumn> settledColumns, Layout layout) {
     return new ListTable(
         grid, headingRow, firstColumn, lastColumn, settledColumns, layout, item, body);
