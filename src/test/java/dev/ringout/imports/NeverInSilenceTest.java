@@ -363,4 +363,31 @@ class NeverInSilenceTest {
     assertEquals(65, run.code(), run.out());
     assertTrue(run.err().contains("A4"), run.err());
   }
+
+  @Test
+  void a_pin_that_begins_with_another_item_of_the_list_is_said() throws IOException {
+    Run run =
+        imported(
+            """
+            From,Pin,To,Pin
+            PSU,+5V,ESP32,5V
+            FAN,1,ESP32,PSU GND
+            FAN,3,ESP32,GPIO2
+            """);
+    assertTrue(run.err().contains("\"PSU GND\" leaves open"), run.err());
+  }
+
+  @Test
+  void a_part_among_arrows_between_both_ends_is_said() throws IOException {
+    Run run =
+        imported(
+            """
+            From,Pin,,To,Pin
+            A1,1,---->,B1,1
+            A1,2,---->,B1,2
+            A1,3,--|>-- Schottky,B1,3
+            A1,4,---->,B1,4
+            """);
+    assertTrue(run.err().contains("Schottky"), run.err());
+  }
 }

@@ -8,16 +8,19 @@ import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.WiringOddity.Run;
 import dev.ringout.imports.list.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Contradictions inside a list: reported, never resolved. */
@@ -52,9 +55,32 @@ final class ListChecks {
         }
       }
     }
+    pinsOfOthers(wires);
     namesTwice(names.repeated(), wires.size());
     contactsTwice(contacts.repeated());
     caseTwins(contacts, smallLetters);
+  }
+
+  /** {@code PSU GND} as a pin of a board, in a list in which the PSU is an item: perhaps its own. */
+  private void pinsOfOthers(List<Draft> wires) {
+    Set<String> items = new HashSet<>();
+    for (Draft wire : wires) {
+      items.add(wire.from().item().toLowerCase(Locale.ROOT));
+      items.add(wire.to().item().toLowerCase(Locale.ROOT));
+    }
+    Set<String> said = new HashSet<>();
+    for (Draft wire : wires) {
+      for (End end : List.of(wire.from(), wire.to())) {
+        String pin = end.pin().toLowerCase(Locale.ROOT);
+        int blank = pin.indexOf(' ');
+        String first = blank > 1 ? pin.substring(0, blank) : "";
+        if (items.contains(first)
+            && !first.equalsIgnoreCase(end.item())
+            && said.add(end.pin())) {
+          findings.warning(end.place(), new RowOddity.EndInDoubt(end.pin()));
+        }
+      }
+    }
   }
 
   /** Wires by something that mostly only one of them has. */

@@ -165,6 +165,9 @@ final class Doubts {
 
   private static final Pattern NUMBERED = Pattern.compile("[A-Za-z]{0,3}\\d{1,3}[A-Za-z+-]?");
 
+  private static final Pattern WORDED = Pattern.compile("\\p{L}{3}");
+  private static final Pattern ARROWS = Pattern.compile("[-=<>|_.\u2013\u2014\u2190-\u2194\u25ba\u25c4]+");
+
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
 
   /** So many different words under a heading may be states; more are descriptions. */
@@ -683,6 +686,10 @@ final class Doubts {
       // It explains a colour.
       return;
     }
+    if (isAmongArrows(column, text)) {
+      findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
+      return;
+    }
     if (words.is("quantity", column.heading()) && CellText.isDigits(text) && !text.equals("1")) {
       if (countsPoints(row, text)) {
         return;
@@ -699,6 +706,15 @@ final class Doubts {
             || (table.layout() == Layout.FROM_TO && namesAnother(row, column, text)))) {
       findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
     }
+  }
+
+  /** {@code --|>-- Schottky} where the other rows have an arrow: what lies in the way. */
+  private boolean isAmongArrows(ListColumn column, String text) {
+    if (!column.heading().isEmpty() || !WORDED.matcher(text).find()) {
+      return false;
+    }
+    Share arrows = share(ARROWS, column);
+    return arrows.like() > 1 && arrows.isAtLeast(5);
   }
 
   /** Whether a row has both ends of a wire: a signal that is called spare then says otherwise. */
