@@ -197,7 +197,7 @@ class RandomMessTest {
     Words words = Words.standard();
     ImportOptions some =
         new ImportOptions(Map.of(), Set.of("Signal", "Pin"), Set.of("X", "o"), Set.of("J1"));
-    for (int seed = 0; seed < 2500; seed++) {
+    for (int seed = 0; seed < 1500; seed++) {
       Random random = new Random(seed);
       Rows list = new Rows(broken(seeds.get(random.nextInt(seeds.size())), random));
       ImportOptions options = random.nextInt(4) == 0 ? some : ImportOptions.none();

@@ -61,7 +61,9 @@ final class ListChecks {
     caseTwins(contacts, smallLetters);
   }
 
-  /** {@code PSU GND} as a pin of a board, in a list in which the PSU is an item: perhaps its own. */
+  /**
+   * {@code PSU GND} as a pin of a board, in a list in which the PSU is an item: perhaps its own.
+   */
   private void pinsOfOthers(List<Draft> wires) {
     Set<String> items = new HashSet<>();
     for (Draft wire : wires) {
@@ -74,9 +76,7 @@ final class ListChecks {
         String pin = end.pin().toLowerCase(Locale.ROOT);
         int blank = pin.indexOf(' ');
         String first = blank > 1 ? pin.substring(0, blank) : "";
-        if (items.contains(first)
-            && !first.equalsIgnoreCase(end.item())
-            && said.add(end.pin())) {
+        if (items.contains(first) && !first.equalsIgnoreCase(end.item()) && said.add(end.pin())) {
           findings.warning(end.place(), new RowOddity.EndInDoubt(end.pin()));
         }
       }

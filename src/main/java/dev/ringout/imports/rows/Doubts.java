@@ -166,7 +166,8 @@ final class Doubts {
   private static final Pattern NUMBERED = Pattern.compile("[A-Za-z]{0,3}\\d{1,3}[A-Za-z+-]?");
 
   private static final Pattern WORDED = Pattern.compile("\\p{L}{3}");
-  private static final Pattern ARROWS = Pattern.compile("[-=<>|_.\u2013\u2014\u2190-\u2194\u25ba\u25c4]+");
+  private static final Pattern ARROWS =
+      Pattern.compile("[-=<>|_.\u2013\u2014\u2190-\u2194\u25ba\u25c4]+");
 
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
 
