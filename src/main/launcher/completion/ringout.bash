@@ -1428,11 +1428,14 @@ function _picocli_ringout_store_backup() {
 
   local commands=""
   local flag_opts="'-h' '--help' '-V' '--version'"
-  local arg_opts="'--store'"
+  local arg_opts="'--unit' '--store'"
 
   type compopt &>/dev/null && compopt +o default
 
   case ${prev_word} in
+    '--unit')
+      return
+      ;;
     '--store')
       return
       ;;
@@ -1487,7 +1490,7 @@ function _picocli_ringout_store_copy() {
   local curr_word=${COMP_WORDS[COMP_CWORD]}
 
   local commands=""
-  local flag_opts="'-h' '--help' '-V' '--version'"
+  local flag_opts="'-h' '--help' '-V' '--version' '--people'"
   local arg_opts=""
 
   if [[ "${curr_word}" == -* ]]; then
