@@ -16,13 +16,13 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Never a false pass: 150 seeded cases over 50 units, or as many as {@code -Dringout.weakenedCases}
+ * Never a false pass: 90 seeded cases over 50 units, or as many as {@code -Dringout.weakenedCases}
  * says. A bug found here gets a test of its own where it belongs.
  */
 class WeakeningBenchTest {
   private static final int UNITS = 50;
   private static final int SEED = 22;
-  private static final int CASES = 150;
+  private static final int CASES = 90;
   private static final int HELD_OUT_UNITS = 10;
   private static final int HELD_OUT_SEED = 7919;
   private static final int HELD_OUT_CASES = 2_000;
