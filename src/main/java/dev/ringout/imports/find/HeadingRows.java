@@ -25,7 +25,6 @@ final class HeadingRows {
   private static final int ROWS_USUAL = 9;
   private static final int ROWS_COMPARED = 40;
   private static final int PINS_ACROSS = 4;
-  private static final int ROWS_BELOW = 1;
   private static final int LONGEST_HEADING = 40;
 
   /** {@code J1 - 12 way}, {@code Plug X1 (12 pins)}: an item and its size, and no heading. */
@@ -196,7 +195,7 @@ final class HeadingRows {
         rows.subList(from, index).stream()
             .filter(above -> filled(above) > 1 && !own.containsAll(columnsOf(above)))
             .count();
-    return below > index + ROWS_BELOW && others * 2 > index - from;
+    return below > index + 1 && others * 2 > index - from;
   }
 
   private boolean looksLikeHeadings(Row row) {

@@ -254,7 +254,8 @@ public final class TableFinder {
   /** A list without headings: columns by their cells, in the order in which lists are written. */
   private void withoutHeading() {
     List<Row> rows = grid.rows();
-    HeadingReader own = headings.ofRow(rows.isEmpty() ? 1 : rows.get(0).number());
+    int first = rows.isEmpty() ? 1 : rows.get(0).number();
+    HeadingReader own = headings.ofRow(first);
     List<ListColumn> columns = HeadingLess.columns(rows, grid.width(), words, own);
     if (columns.isEmpty()) {
       columns = HeadingLess.paths(rows, grid.width(), words, own);
@@ -266,7 +267,7 @@ public final class TableFinder {
       above.addAll(rows);
       return;
     }
-    String item = itemSaid(1, rows.isEmpty() ? 1 : rows.get(0).number()).orElse(sheetItem());
+    String item = itemSaid(1, first).orElse(sheetItem());
     tables.add(new Region(grid, 0, 1, grid.width(), columns, item, List.copyOf(rows), 0));
   }
 

@@ -3,6 +3,7 @@ package dev.ringout.imports.join;
 import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.WiringOddity;
@@ -24,8 +25,6 @@ import java.util.regex.Pattern;
 final class ItemNames {
   private static final Pattern ASPECTS =
       Pattern.compile("(?:[=+][A-Za-z0-9.]+)*-([A-Z]{1,4}\\d{1,4})");
-
-  private static final Pattern REMARK_BEHIND = Pattern.compile("(?<=\\S) \\([^()]*\\)$");
 
   private final ListFindings findings;
   private final Map<String, String> spelling = new HashMap<>();
@@ -228,10 +227,9 @@ final class ItemNames {
   }
 
   /** {@code X1} of {@code -X1} and of {@code =A1+S2-X1}; without a remark behind it. */
-  private static String withoutAspects(String item) {
+  private static String withoutSigns(String item) {
     Matcher aspects = ASPECTS.matcher(item);
-    String bare = aspects.matches() ? aspects.group(1) : item;
-    return REMARK_BEHIND.matcher(bare).replaceFirst("");
+    return Ends.withoutBracketBehind(aspects.matches() ? aspects.group(1) : item);
   }
 
   private void sayOnce(Place place, WiringOddity oddity) {
@@ -249,14 +247,14 @@ final class ItemNames {
     Map<String, List<String>> byKey = new HashMap<>();
     Set<String> bare = new HashSet<>();
     for (String item : items) {
-      String key = CellText.refKey(withoutAspects(item));
+      String key = CellText.refKey(withoutSigns(item));
       byKey.computeIfAbsent(key, one -> new ArrayList<>()).add(item);
-      if (withoutAspects(item).equals(item)) {
+      if (withoutSigns(item).equals(item)) {
         bare.add(key);
       }
     }
     for (String item : items) {
-      String key = CellText.refKey(withoutAspects(item));
+      String key = CellText.refKey(withoutSigns(item));
       List<String> twins = bare.contains(key) ? byKey.getOrDefault(key, List.of()) : List.of();
       if (twins.size() > 1 && twins.get(0).equals(item)) {
         Place place = places.get(twins.get(1));

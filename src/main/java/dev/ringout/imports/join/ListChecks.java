@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Contradictions inside a list: reported, never resolved. */
 final class ListChecks {
@@ -65,20 +66,24 @@ final class ListChecks {
    * {@code PSU GND} as a pin of a board, in a list in which the PSU is an item: perhaps its own.
    */
   private void pinsOfOthers(List<Draft> wires) {
+    List<End> ofWords =
+        wires.stream()
+            .flatMap(wire -> Stream.of(wire.from(), wire.to()))
+            .filter(end -> end.pin().indexOf(' ') > 1)
+            .toList();
+    if (ofWords.isEmpty()) {
+      return;
+    }
     Set<String> items = new HashSet<>();
     for (Draft wire : wires) {
       items.add(wire.from().item().toLowerCase(Locale.ROOT));
       items.add(wire.to().item().toLowerCase(Locale.ROOT));
     }
     Set<String> said = new HashSet<>();
-    for (Draft wire : wires) {
-      for (End end : List.of(wire.from(), wire.to())) {
-        String pin = end.pin().toLowerCase(Locale.ROOT);
-        int blank = pin.indexOf(' ');
-        String first = blank > 1 ? pin.substring(0, blank) : "";
-        if (items.contains(first) && !first.equalsIgnoreCase(end.item()) && said.add(end.pin())) {
-          findings.warning(end.place(), new RowOddity.EndInDoubt(end.pin()));
-        }
+    for (End end : ofWords) {
+      String first = end.pin().substring(0, end.pin().indexOf(' ')).toLowerCase(Locale.ROOT);
+      if (items.contains(first) && !first.equalsIgnoreCase(end.item()) && said.add(end.pin())) {
+        findings.warning(end.place(), new RowOddity.EndInDoubt(end.pin()));
       }
     }
   }

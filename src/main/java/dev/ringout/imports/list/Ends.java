@@ -165,11 +165,16 @@ public final class Ends {
 
   /** {@code Digital Pin 2} of {@code Digital Pin 2 (receives)}; else the text as it is. */
   public String withoutRemark(String text) {
-    return isKindOfPin(text) ? BRACKET_BEHIND.matcher(text).replaceFirst("") : text;
+    return isKindOfPin(text) ? withoutBracketBehind(text) : text;
   }
 
   private static Matcher phrase(String text) {
-    return PIN_PHRASE.matcher(BRACKET_BEHIND.matcher(text).replaceFirst(""));
+    return PIN_PHRASE.matcher(withoutBracketBehind(text));
+  }
+
+  /** {@code GND rail} of {@code GND rail (-)}: what stands in brackets at the end is a remark. */
+  public static String withoutBracketBehind(String text) {
+    return BRACKET_BEHIND.matcher(text).replaceFirst("");
   }
 
   /** {@code Supply + terminal}: one pole, in words. */

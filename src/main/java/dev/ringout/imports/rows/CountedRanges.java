@@ -58,10 +58,9 @@ final class CountedRanges {
   }
 
   private int size(Row row, Role end) {
-    Optional<ListColumn> pins = table.column(end.pinOfEnd());
+    Optional<String> pins = table.column(end.pinOfEnd()).map(column -> column.textIn(row));
     return pins.isPresent()
-        ? Math.max(
-            size(NUMBERS.matcher(pins.get().textIn(row)), 1), apart(pins.get().textIn(row)).size())
+        ? Math.max(size(NUMBERS.matcher(pins.get()), 1), apart(pins.get()).size())
         : size(RANGE.matcher(table.column(end).map(one -> one.textIn(row)).orElse("")), 2);
   }
 

@@ -165,16 +165,14 @@ final class OpenRows {
             .filter(column -> column.role() == Role.PIN || column.role() == Role.POINTS)
             .filter(column -> strokes(column.textIn(row)) > 0)
             .toList();
-    for (ListColumn column : several) {
-      String text = column.textIn(row);
-      if (several.stream()
-          .anyMatch(
-              other ->
-                  other.index() != column.index() && strokes(other.textIn(row)) == strokes(text))) {
-        return Optional.of(new Open(column, new RowOddity.EndInDoubt(text), true));
-      }
-    }
-    return Optional.empty();
+    return several.stream()
+        .filter(
+            column ->
+                several.stream()
+                    .filter(other -> other.index() != column.index())
+                    .anyMatch(other -> strokes(other.textIn(row)) == strokes(column.textIn(row))))
+        .findFirst()
+        .map(column -> new Open(column, new RowOddity.EndInDoubt(column.textIn(row)), true));
   }
 
   private static int strokes(String text) {

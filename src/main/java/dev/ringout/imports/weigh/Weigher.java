@@ -5,6 +5,7 @@ import dev.ringout.imports.find.Proposals.Doubt;
 import dev.ringout.imports.find.Proposals.Proposal;
 import dev.ringout.imports.find.Region;
 import dev.ringout.imports.list.ColumnCertainty;
+import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Evidence;
@@ -292,9 +293,8 @@ public final class Weigher {
                       other.layout() == one.layout()
                           && other.outcome().joins().equals(one.outcome().joins())
                           && other.score() >= one.score());
-      boolean never = !isAsShown(one, texts);
       boolean leavesOut = one.isShownOnly() && !one.isOfOtherEnds() && one.has(Kind.COLUMN_MATTERS);
-      if (!same && !leavesOut && !never) {
+      if (!same && !leavesOut && isAsShown(one, texts)) {
         tried.add(one);
       }
     }
@@ -457,7 +457,7 @@ public final class Weigher {
           .forEach(
               column -> {
                 said.add("--column");
-                said.add(where + Place.columnLetters(column.index()) + "=Both Pins");
+                said.add(SaidColumn.of(column).option(where));
               });
     } else {
       said.add("--separator");
@@ -467,24 +467,29 @@ public final class Weigher {
   }
 
   /** What the user would say of a column. */
-  private record SaidColumn(int index, Role role, String item) {
-    String option(String where) {
-      String of = item.isEmpty() ? "" : " (" + item + ")";
-      return where + Place.columnLetters(index) + "=" + role.title() + of;
+  private record SaidColumn(int index, ColumnChoice choice) {
+    /** That it is what it is taken for. */
+    static SaidColumn of(ListColumn column) {
+      return new SaidColumn(column.index(), new ColumnChoice(column.role(), ""));
     }
 
-    ListColumn of(ListColumn headed) {
-      ListColumn said = headed.as(role, ColumnCertainty.SAID);
-      return item.isEmpty()
-          ? said
-          : new ListColumn(
-              index,
-              headed.heading(),
-              role,
-              ListColumn.OF_ITEM,
-              item,
-              headed.known(),
-              said.certainty());
+    String option(String where) {
+      return where + Place.columnLetters(index) + "=" + choice;
+    }
+
+    ListColumn asSaid(ListColumn headed) {
+      if (!choice.namesItem()) {
+        return headed.as(choice.role(), ColumnCertainty.SAID);
+      }
+      String item = choice.unit();
+      return new ListColumn(
+          index,
+          headed.heading(),
+          choice.role(),
+          ListColumn.OF_ITEM,
+          item,
+          headed.known(),
+          ColumnCertainty.SAID);
     }
   }
 
@@ -498,10 +503,11 @@ public final class Weigher {
               || (column.role() == Role.TO_PIN && table.column(Role.TO).isEmpty());
       if (headed || column.role() == Role.FROM || column.role() == Role.TO) {
         boolean named = headed && !one.isNamedByHeading(column);
-        said.add(new SaidColumn(column.index(), column.role(), named ? column.item() : ""));
+        String item = named ? column.item() : "";
+        said.add(new SaidColumn(column.index(), new ColumnChoice(column.role(), item)));
       } else if (!column.role().isEnd() && one.isHeadedAsEnd(column)) {
         // Else its heading makes it an end once more.
-        said.add(new SaidColumn(column.index(), Role.KEEP, ""));
+        said.add(new SaidColumn(column.index(), new ColumnChoice(Role.KEEP, "")));
       }
     }
     return said;
@@ -521,7 +527,7 @@ public final class Weigher {
                     said.stream()
                         .filter(ends -> ends.index() == column.index())
                         .findFirst()
-                        .map(ends -> ends.of(column))
+                        .map(ends -> ends.asSaid(column))
                         .orElse(column))
             .toList();
     Region asSaid = region.with(columns);
@@ -538,7 +544,7 @@ public final class Weigher {
     for (ListColumn column : one.proposal().table().columns()) {
       if (column.role() == Role.PIN || column.role() == Role.FAR || column.role() == Role.FAR_PIN) {
         said.add("--column");
-        said.add(where + Place.columnLetters(column.index()) + "=" + column.role().title());
+        said.add(SaidColumn.of(column).option(where));
       }
     }
     if (several) {
