@@ -17,7 +17,6 @@ import dev.ringout.source.Place;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -66,18 +65,17 @@ public final class Diagnoser {
 
   /** Whether all that leads account for are wires that differ from those like them all the same. */
   private static boolean blamesLeadsForUnequalWires(List<Fault> faults) {
-    Set<Place> unequal = new HashSet<>();
-    faults.stream()
-        .filter(Fault.UnequalWire.class::isInstance)
-        .flatMap(fault -> fault.finding().readings().stream())
-        .forEach(judged -> unequal.add(judged.reading().place()));
+    Set<Place> ofLeads = placesOf(faults, Fault.LeadsNotNulled.class);
+    return !ofLeads.isEmpty() && placesOf(faults, Fault.UnequalWire.class).containsAll(ofLeads);
+  }
+
+  /** Where the readings stand that faults of a kind explain. */
+  private static Set<Place> placesOf(List<Fault> faults, Class<? extends Fault> kind) {
     return faults.stream()
-        .filter(Fault.LeadsNotNulled.class::isInstance)
+        .filter(kind::isInstance)
         .flatMap(fault -> fault.finding().readings().stream())
         .map(judged -> judged.reading().place())
-        .collect(
-            Collectors.collectingAndThen(
-                Collectors.toSet(), of -> !of.isEmpty() && unequal.containsAll(of)));
+        .collect(Collectors.toSet());
   }
 
   private static Diagnosis diagnose(
