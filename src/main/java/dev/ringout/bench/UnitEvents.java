@@ -146,10 +146,7 @@ public final class UnitEvents {
   private String signed(Signature signature) {
     return "signed as "
         + signature.role()
-        + unit.signers()
-            .doubt(signature.who(), signature.role(), signature.fingerprint(), signature.at())
-            .map(why -> "; does not count: " + why)
-            .orElse("");
+        + unit.signers().doubt(signature).map(why -> "; does not count: " + why).orElse("");
   }
 
   private String text(TakenBack back) {

@@ -4,6 +4,7 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.readings.Noted;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.UnitHistory;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
@@ -12,6 +13,7 @@ import dev.ringout.standards.Tables;
 import dev.ringout.units.Text;
 import dev.ringout.words.NotedWords;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -76,24 +78,22 @@ public final class CheckJob {
   /** What people said of a unit of the store: its readings may be good, and the unit not. */
   private static void tellNotes(List<Path> readings, Inputs inputs) {
     for (Path named : readings) {
-      for (Noted.Words note : inputs.history(List.of(named)).notes()) {
-        inputs
-            .problems()
-            .warning(
-                Place.of(inputs.shownName(named)),
-                Text.of(
-                    "noted by %s, %s: \"%s\"",
-                    note.who(), NotedWords.when(note.at()), Text.visibleInOneLine(note.text())));
+      UnitHistory history = inputs.history(List.of(named));
+      List<String> told = new ArrayList<>();
+      for (Noted.Words note : history.notes()) {
+        told.add(
+            Text.of(
+                "noted by %s, %s: \"%s\"",
+                note.who(), NotedWords.when(note.at()), Text.visibleInOneLine(note.text())));
       }
-      for (Noted.Signed one : inputs.history(List.of(named)).doubtfulSignatures()) {
-        inputs
-            .problems()
-            .warning(
-                Place.of(inputs.shownName(named)),
-                Text.of(
-                    "signed by %s as %s, %s, and that does not count: %s",
-                    one.who(), one.role(), NotedWords.when(one.at()), one.doubt()));
+      for (Noted.Signed one : history.doubtfulSignatures()) {
+        told.add(
+            Text.of(
+                "signed by %s as %s, %s, and that does not count: %s",
+                one.who(), one.role(), NotedWords.when(one.at()), one.doubt()));
       }
+      Place unit = Place.of(inputs.shownName(named));
+      told.forEach(text -> inputs.problems().warning(unit, text));
     }
   }
 

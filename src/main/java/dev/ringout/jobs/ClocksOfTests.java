@@ -86,13 +86,14 @@ final class ClocksOfTests {
             .orElse(List.of());
     LocalDateTime before = LocalDateTime.MIN;
     for (Session session : from.sessions(unit)) {
+      boolean isNew = isNew(session);
       LocalDateTime last = before;
       for (Reading reading : readings) {
         Optional<LocalDateTime> time =
             reading.time().filter(one -> one.day().isPresent()).map(TimeOfReading::at);
         if (session.holds(reading.place().file()) && time.isPresent()) {
           boolean isBehind = session.isLed() && time.get().isBefore(before);
-          if (isNew(session) && (isBehind || time.get().isAfter(latest))) {
+          if (isNew && (isBehind || time.get().isAfter(latest))) {
             return Optional.of(StoreFinding.of(unit, session, 0, Kind.CLOCK_WRONG));
           }
           last = time.get().isAfter(last) ? time.get() : last;

@@ -438,8 +438,7 @@ public final class LedTests {
     if (entry.is(EntryKind.SIGNATURE)) {
       return Signature.of(entry.body())
           .filter(one -> one.role().equals(LaterJob.Role.INSPECTOR.word()))
-          .filter(
-              one -> signers.doubt(one.who(), one.role(), one.fingerprint(), one.at()).isEmpty())
+          .filter(one -> signers.doubt(one).isEmpty())
           .map(one -> true);
     }
     boolean reads =

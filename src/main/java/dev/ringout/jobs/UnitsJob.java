@@ -207,9 +207,7 @@ public final class UnitsJob {
                           entry.who(),
                           "",
                           Optional.of(one),
-                          signers
-                              .doubt(one.who(), one.role(), one.fingerprint(), one.at())
-                              .orElse("")));
+                          signers.doubt(one).orElse("")));
       case TAKEN_BACK ->
           TakenBack.of(entry.body())
               .map(

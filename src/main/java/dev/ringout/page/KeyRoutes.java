@@ -184,32 +184,34 @@ final class KeyRoutes {
   KeyFile signing(Ask ask, Body body) throws Refused {
     String name = body.text("key");
     Path file = folder.file(name);
-    if (shop.isPresent()) {
-      if (!Keys.isProtected(file)) {
-        throw new Refused(
-            Reason.NOT_ALLOWED,
-            "This key has no passphrase of its own: anybody here could sign with it. Make one"
-                + " under Record.");
-      }
-      Listed listed = requireOwn(shop.get(), shop.get().require(ask, Act.SIGN), name);
-      if (listed.at(Optional.of(ticks.now())) != Standing.GOOD) {
-        throw new Refused(
-            Reason.NOT_ALLOWED, "This key counts no more: it was withdrawn, or its day is over.");
-      }
+    if (shop.isEmpty()) {
+      return keyFile(file, body);
     }
-    KeyFile key =
-        new KeyFile(file, Optional.of(body.text("passphrase")).filter(one -> !one.isEmpty()));
-    if (shop.isPresent()) {
-      requirePassphrase(shop.get().require(ask, Act.SIGN), key);
+    if (!Keys.isProtected(file)) {
+      throw new Refused(
+          Reason.NOT_ALLOWED,
+          "This key has no passphrase of its own: anybody here could sign with it. Make one"
+              + " under Record.");
     }
+    Member member = shop.get().require(ask, Act.SIGN);
+    if (requireOwn(shop.get(), member, name).at(Optional.of(ticks.now())) != Standing.GOOD) {
+      throw new Refused(
+          Reason.NOT_ALLOWED, "This key counts no more: it was withdrawn, or its day is over.");
+    }
+    KeyFile key = keyFile(file, body);
+    requirePassphrase(member, key);
     return key;
+  }
+
+  private static KeyFile keyFile(Path file, Body body) throws Refused {
+    return new KeyFile(file, Optional.of(body.text("passphrase")).filter(one -> !one.isEmpty()));
   }
 
   private void requirePassphrase(Member member, KeyFile key) throws Refused {
     long waits = tries.tries(member.name(), ticks.millis());
     if (waits > 0) {
       throw new Refused(
-          Reason.TOO_OFTEN, "Too many wrong tries. Wait " + (waits + 999) / 1000 + " seconds.");
+          Reason.TOO_OFTEN, "Too many wrong tries. Wait " + Attempts.seconds(waits) + " seconds.");
     }
     try {
       Keys.pair(key);

@@ -10,6 +10,7 @@ import dev.ringout.serve.Ask;
 import dev.ringout.serve.BodyRule;
 import dev.ringout.serve.Reply;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -57,13 +58,7 @@ final class SessionRoutes {
         .post(Act.TEST, "/api/session/photo", BodyRule.PICTURE, this::photo)
         .post(Act.TEST, "/api/session/leads", done(body -> bench.leadsTogether()))
         .post(Act.TEST, "/api/session/meter", done(this::meter))
-        .post(
-            Act.TEST,
-            "/api/session/conditions",
-            (ask, names) -> {
-              callers.requireInspector(ask, Body.of(ask).named("conditions"));
-              return done(body -> bench.conditions(body.named("conditions"))).answer(ask, names);
-            })
+        .post(Act.TEST, "/api/session/conditions", this::conditions)
         .post(Act.TEST, "/api/session/leave", ended(body -> bench.leave()))
         .post(Act.TEST, "/api/session/finish", ended(body -> bench.finish()));
   }
@@ -71,12 +66,23 @@ final class SessionRoutes {
   private Routes.Answerer done(Done done) {
     return (ask, names) -> {
       Body body = Body.of(ask);
-      return callers.inTurn(
-          () -> {
-            callers.requireLeader(ask);
-            return state(done.by(body));
-          });
+      return led(ask, () -> done.by(body));
     };
+  }
+
+  /** What whoever leads the test may do, one after the other. */
+  private Reply led(Ask ask, Callers.Work<BenchState> work) throws Refused {
+    return callers.inTurn(
+        () -> {
+          callers.requireLeader(ask);
+          return state(work.run());
+        });
+  }
+
+  private Reply conditions(Ask ask, List<String> names) throws Refused {
+    Map<String, String> conditions = Body.of(ask).named("conditions");
+    callers.requireInspector(ask, conditions);
+    return led(ask, () -> bench.conditions(conditions));
   }
 
   private Routes.Answerer ended(Done done) {
@@ -149,11 +155,8 @@ final class SessionRoutes {
     if (!Pictures.isOne(ask.contentType(), ask.bytes())) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "This is not a picture (JPEG or PNG).");
     }
-    return callers.inTurn(
-        () -> {
-          callers.requireLeader(ask);
-          return state(
-              bench.photo(ask.contentType(), ask.query().getOrDefault("text", ""), ask.bytes()));
-        });
+    return led(
+        ask,
+        () -> bench.photo(ask.contentType(), ask.query().getOrDefault("text", ""), ask.bytes()));
   }
 }

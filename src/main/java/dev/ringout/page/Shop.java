@@ -142,7 +142,7 @@ final class Shop {
       throw new Refused(
           Reason.TOO_OFTEN,
           "Too many wrong tries. Wait "
-              + (millis + 999) / 1000
+              + Attempts.seconds(millis)
               + " seconds, or ask an administrator for another passphrase.");
     }
   }

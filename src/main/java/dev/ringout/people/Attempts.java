@@ -38,6 +38,11 @@ public final class Attempts {
     this.free = free;
   }
 
+  /** A wait in whole seconds, as it is told. */
+  public static long seconds(long millis) {
+    return (millis + 999) / 1000;
+  }
+
   /**
    * How long somebody has to wait; 0 where nobody has.
    *

@@ -5,6 +5,7 @@ import dev.ringout.seal.KeyList.Standing;
 import dev.ringout.store.Entry;
 import dev.ringout.store.Fields;
 import dev.ringout.store.SaidOfPeople.Kind;
+import dev.ringout.store.Signature;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.EnumSet;
@@ -59,8 +60,13 @@ public final class Signers {
     return ofKey(who, fingerprint, Optional.of(now)).map(why -> "this key is not good: " + why);
   }
 
+  /** Why a signature does not count; absent where it does. */
+  public Optional<String> doubt(Signature signature) {
+    return doubt(signature.who(), signature.role(), signature.fingerprint(), signature.at());
+  }
+
   /**
-   * Why a signature that stands somewhere does not count; absent where it does.
+   * Why what somebody signed does not count; absent where it does.
    *
    * @param at when it was made, by its own word
    */

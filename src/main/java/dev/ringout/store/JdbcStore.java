@@ -677,7 +677,7 @@ final class JdbcStore implements Store {
       }
       statement.executeBatch();
     }
-    requireKept("entry where session = ?", strings(session.id()), 1, entries);
+    requireKept("entry where session = ? and", strings(session.id()), 1, entries);
   }
 
   /**
@@ -691,7 +691,7 @@ final class JdbcStore implements Store {
     }
     int there =
         select(
-                "select count(*) from " + where + " and seq between ? and ?",
+                "select count(*) from " + where + " seq between ? and ?",
                 statement -> {
                   fill.of(statement);
                   statement.setInt(filled + 1, entries.get(0).seq());
@@ -1064,7 +1064,7 @@ final class JdbcStore implements Store {
             statement.setBytes(7, HEX.parseHex(entry.hash()));
           });
     }
-    requireKept("people where 0 = 0", strings(), 0, entries);
+    requireKept("people where", strings(), 0, entries);
   }
 
   @Override
